@@ -58,7 +58,7 @@ final class NailWords {
     static Phrase tilt(Spot spot, double degrees) {
         boolean level = Math.abs(spot.inward().x()) <= Math.abs(spot.inward().y());
         String way = level ? degrees > 0 ? "toward the wall" : "toward the room" : degrees > 0 ? "up" : "down";
-        return Phrase.of("{way} {angle}").with("way", way).with("angle", angle(degrees));
+        return Phrase.of("{angle} {way}").with("way", way).with("angle", angle(degrees));
     }
 
     static Phrase hiding(Hiding hiding, Timber timber) {

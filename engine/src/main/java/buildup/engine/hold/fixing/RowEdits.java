@@ -28,7 +28,11 @@ public final class RowEdits {
     /** Tilted from where it is now, degrees; {@code told} says which way. */
     Cure tilted(double by, Phrase told) {
         String degrees = degrees(row.angle() + by);
-        return new Cure(Phrase.of("Tilt {tilt}.").with("tilt", told), List.of(change("angle", Phrase.of(degrees))));
+        return new Cure(
+                Phrase.of("Tilt it {tilt}, to 'angle: {to}'.")
+                        .with("tilt", told)
+                        .with("to", degrees),
+                List.of(change("angle", Phrase.of(degrees))));
     }
 
     /** Bored for before it is driven. */
@@ -102,6 +106,11 @@ public final class RowEdits {
                 .ifPresent(after ->
                         changes.add(change("after", Phrase.of("{own}").with("own", row.piece()))));
         return new Cure(words, changes);
+    }
+
+    /** Its height on the face, or its projection there where the face lies, in. */
+    public List<Change> movedTo(double inches, boolean up) {
+        return List.of(change(up ? "at.up" : "at.out", size(inches)));
     }
 
     /** Where its first stands, and how far apart they are, in. */

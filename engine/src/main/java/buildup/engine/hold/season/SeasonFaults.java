@@ -1,13 +1,18 @@
 package buildup.engine.hold.season;
 
 import buildup.catalog.wood.Wood;
+import buildup.engine.hold.fixing.RowEdits;
+import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.season.Effect.Place;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.placing.Placed;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
+import buildup.shared.notice.Cure;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
@@ -18,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Says what the seasons spoil. One notice a place: the season in which it is worst. */
 final class SeasonFaults {
@@ -36,13 +42,21 @@ final class SeasonFaults {
     /** What the cure leaves over: half of what a shop rule divides. */
     private static final double SPARE = 1.0 / 32;
 
+    /** So far from a joint a row is driven that is to hold it, in: common practice, no source. */
+    private static final double FROM_JOINT = 3.0 / 4;
+
+    /** Between two marks of a tape, in. */
+    private static final double TAPE = 1.0 / 16;
+
     private final Section section;
     private final Year year;
+    private final List<Fixed> fixed;
     private final Notices notices;
 
-    SeasonFaults(Section section, Year year, Notices notices) {
+    SeasonFaults(Section section, Year year, List<Fixed> fixed, Notices notices) {
         this.section = section;
         this.year = year;
+        this.fixed = fixed;
         this.notices = notices;
     }
 
@@ -110,10 +124,52 @@ final class SeasonFaults {
             case ROOM -> SeasonNotices.UNDER_CEILING.notice();
         };
         double told = effect.place() == Place.ROOM ? -effect.left().orElse(0) : bad(effect);
-        return said.with("season", year.seasons().get(effect.season()).name())
+        Notice whole = said.with("season", year.seasons().get(effect.season()).name())
                 .with("most", Figure.length(effect.place() == Place.MITER ? MITER : JOINT))
                 .with("more", Figure.atLeast(Math.max(before, -effect.amount()) + SPARE))
                 .amount(Figure.fine(told));
+        boolean opens = (effect.place() == Place.JOINT || effect.place() == Place.GAP) && effect.amount() > 0;
+        return opens ? whole.cure(closed(effect)) : whole;
+    }
+
+    /** Whichever moves more at a joint that opens is held nearer to it; midway where its other edge then moves too far. */
+    private Cure closed(Effect effect) {
+        int mover = moves(effect, effect.other()) > moves(effect, effect.piece()) ? effect.other() : effect.piece();
+        boolean one = rows(mover).size() == 1;
+        Stream<Cure> driven = one ? driven(effect, mover, rows(mover).get(0)) : Stream.empty();
+        Phrase words = one ? SeasonNotices.LAP_IT : SeasonNotices.NAIL_NEAR;
+        Cure byHand = Cure.of(words.with("mover", section.name(mover)));
+        return Cure.firstOf(Stream.concat(driven, Stream.of(byHand))).orElseThrow();
+    }
+
+    private double moves(Effect effect, int body) {
+        return year.moved().get(effect.season()).get(body).at(effect.at()).distance(Point.ORIGIN);
+    }
+
+    private List<Fixed> rows(int body) {
+        return fixed.stream().filter(row -> row.piece() == body).toList();
+    }
+
+    private Stream<Cure> driven(Effect effect, int mover, Fixed row) {
+        Box box = section.body(mover).outline().box();
+        boolean up = box.height() >= box.width();
+        double joint = up ? effect.at().y() : effect.at().x();
+        double low = up ? box.bottom() : box.back();
+        double high = up ? box.top() : box.face();
+        double near = joint - low > high - joint ? high - FROM_JOINT : low + FROM_JOINT;
+        return Stream.of(
+                        driven(SeasonNotices.DRIVE_NEAR, row, near, up),
+                        driven(SeasonNotices.DRIVE_MIDWAY, row, (low + high) / 2, up))
+                .map(cure -> new Cure(cure.words().with("mover", section.name(mover)), cure.changes()));
+    }
+
+    private static Cure driven(Phrase words, Fixed row, double to, boolean up) {
+        double onTheTape = Math.rint(to / TAPE) * TAPE;
+        return new Cure(
+                words.with("row", row.fastening().name())
+                        .with("to", Figure.length(onTheTape))
+                        .with("way", up ? "up" : "out"),
+                new RowEdits(row.fastening()).movedTo(onTheTape, up));
     }
 
     /** Pieces that have no room to swell between two others: loose ones have to float. */

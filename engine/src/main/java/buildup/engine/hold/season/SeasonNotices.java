@@ -63,8 +63,19 @@ final class SeasonNotices {
     private static final Code OPENS = Code.of("joint-opens", "In some season a joint in sight opens too far.");
 
     static final Kind JOINT_OPENS = OPENS.problem(
-            "The {joint} opens {amount} in {season}: more than {most} is a fault (builders' warranty standard).",
-            "Nail '{piece}' near that joint, and let its other edge move.");
+            "The {joint} opens {amount} in {season}: more than {most} is a fault (builders' warranty standard).", "");
+
+    /** {@code mover}: of the two at the joint the one that moves more there. */
+    static final Phrase NAIL_NEAR = Phrase.of("Nail '{mover}' near that joint, and let its other edge move.");
+
+    static final Phrase LAP_IT =
+            Phrase.of("Let a molding lap that joint, or take narrower or quartersawn stock for '{mover}'.");
+
+    static final Phrase DRIVE_NEAR =
+            Phrase.of("Drive '{row}' at {to} {way}, near that joint, and let the other edge of '{mover}' move.");
+
+    static final Phrase DRIVE_MIDWAY =
+            Phrase.of("Drive '{row}' at {to} {way}, midway, so that either edge of '{mover}' moves by half.");
 
     static final Kind MITER_OPENS = OPENS.problem(
             "The {joint} opens {amount} in {season}, at its {point}: more than {most} is a fault (remodelers'"

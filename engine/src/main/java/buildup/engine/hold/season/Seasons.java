@@ -61,7 +61,7 @@ public final class Seasons {
             }
         }
         Year year = new Year(seasons, held, moved, movements, effects, unknown(section, held));
-        new SeasonFaults(section, year, notices).say();
+        new SeasonFaults(section, year, fixed, notices).say();
         return year;
     }
 

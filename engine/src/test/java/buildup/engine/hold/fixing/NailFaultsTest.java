@@ -10,6 +10,7 @@ import buildup.engine.hold.nail.Grip;
 import buildup.engine.hold.nail.Hiding.Grade;
 import buildup.engine.hold.nail.Strength;
 import buildup.profiles.outline.Point;
+import buildup.shared.figure.Phrase;
 import buildup.shared.notice.NoticeWords;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -71,7 +72,7 @@ class NailFaultsTest {
         assertThat(driven.said())
                 .containsExactly(
                         "PROBLEM nail-breaks-out bed 7 Nail 1 (18 ga x 1-1/2) comes out of 'bed' by 5/8, at its"
-                                + " front. | Tilt toward the wall 25°.");
+                                + " front. | Tilt it 25° toward the wall, to 'angle: 25'.");
         assertThat(driven.nail(1).drive().breakOut().orElseThrow().hidden()).isFalse();
     }
 
@@ -220,6 +221,16 @@ class NailFaultsTest {
     }
 
     @Test
+    void a_row_that_is_tilted_already_is_told_the_angle_to_write() {
+        var row = Driven.in(OPEN, FACED, row("18 ga x 1-1/2", ", angle: -10"))
+                .nail(1)
+                .fastening();
+        var tilted = new RowEdits(row).tilted(15, Phrase.of("15° toward the wall"));
+        assertThat(NoticeWords.INCHES.cure(FixingNotices.NO_USE.notice().cure(tilted)))
+                .isEqualTo("Tilt it 15° toward the wall, to 'angle: 5'.");
+    }
+
+    @Test
     void floor_and_ceiling_are_not_known_to_hold() {
         Driven driven = Driven.in(
                 ROOM,
@@ -267,7 +278,7 @@ class NailFaultsTest {
         Driven driven = Driven.in(OPEN, shelf, "piece: face, use: 18 ga x 1-1/2, at: { up: 2-1/4 }");
         assertThat(driven.said())
                 .containsExactly("PROBLEM tool-cannot-reach face 8 The brad nailer for nail 1 (18 ga x 1-1/2) runs into"
-                        + " 'shelf'. | Tilt up 15°.");
+                        + " 'shelf'. | Tilt it 15° up, to 'angle: 15'.");
     }
 
     @Test
@@ -331,6 +342,6 @@ class NailFaultsTest {
         assertThat(driven.said())
                 .containsExactly(
                         "NOTE nail-breaks-out face 10 Nail 1 (15 ga x 2) comes out of 'inner' by 1/4, at its back,"
-                                + " into a closed hollow. | Tilt up 35°.");
+                                + " into a closed hollow. | Tilt it 35° up, to 'angle: 35'.");
     }
 }

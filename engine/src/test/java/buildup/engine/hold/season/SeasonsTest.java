@@ -3,6 +3,7 @@ package buildup.engine.hold.season;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import buildup.engine.Answered;
 import buildup.engine.Sheets;
 import buildup.engine.judge.verdict.Ruling;
 import buildup.engine.judge.verdict.Topic;
@@ -317,5 +318,38 @@ class SeasonsTest {
                         + FRIEZE + "\n");
         assertThat(one.codes()).contains("one-season");
         assertThat(one.year().asked()).isFalse();
+    }
+
+    /**
+     * A panel of 14 in flat-sawn white oak, nailed 1 over its lower edge: 13 x 0.00365 x 4 = 0.19 of the joint over it is the
+     * panel's, and 0.02 the rail's (change per percent: Wood Handbook, FPL-GTR-190, Table 13-5). Nailed midway, half of that.
+     */
+    @Test
+    void the_piece_that_opens_a_joint_is_the_one_whose_nails_move() {
+        String text = """
+                title: panel
+                wood: white-oak
+                space: { floor: -30, wall: { solid: no } }
+                eyes: [{ name: standing, distance: 40, height: 20 }]
+                pieces:
+                  - { name: case, kind: framing, section: [out 1, up 40], face: wall, top: 30 }
+                  - { name: low rail, profile: board 3/4 x 3, back: wall, top: datum }
+                  - { name: panel, profile: board 3/4 x 14, cut: flat, back: wall, bottom: low rail.top }
+                  - { name: top rail, profile: board 3/4 x 3, back: wall, bottom: panel.top }
+                fastenings:
+                  - { name: lr, piece: low rail, use: 16 ga x 1-1/2, at: { up: -1-1/2 } }
+                  - { name: pn, piece: panel, use: 16 ga x 1-1/2, at: { up: 1 } }
+                  - { name: tr, piece: top rail, use: 16 ga x 1-1/2, at: { up: 15-1/2 } }
+                seasons:
+                  - { name: now, moisture: 9 % }
+                  - { name: winter, moisture: 5 % }
+                """;
+        assertThat(Answered.cure(text, Topic.SEASON))
+                .isEqualTo("Drive 'pn' at 7 up, midway, so that either edge of 'panel' moves by half. [tried]");
+        String driven = text.replace("at: { up: 1 }", "at: { up: 7 }");
+        assertThat(Answered.row(driven, Topic.SEASON).answer()).isNotEqualTo(Ruling.Reply.NO);
+        String wide = text.replace("3/4 x 14", "3/4 x 24").replace("15-1/2", "25-1/2");
+        assertThat(Answered.cure(wide, Topic.SEASON))
+                .isEqualTo("Let a molding lap that joint, or take narrower or quartersawn stock for 'panel'.");
     }
 }
