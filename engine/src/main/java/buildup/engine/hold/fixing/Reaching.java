@@ -7,6 +7,7 @@ import buildup.engine.hold.nail.Reach;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -63,7 +64,12 @@ final class Reaching {
     private OptionalInt inTheWay(Point head, Point way, Tool tool, Fastener.Cut use, double lean, int step) {
         double ahead = tool.ahead() ? use.length().toInches() : 0;
         Point back = way.times(-1);
-        List<Convex> outline = outline(head.plus(back.times(ahead)), back, tool, lean);
+        Point tip = head.plus(back.times(ahead));
+        List<Convex> outline = new ArrayList<>(outline(tip, back, tool, lean));
+        if (ahead > 0) {
+            // what stands out before it is driven wants its room too: beyond something thin a tool would find its own
+            outline.add(pointed(head, tip, use.fastener().diameter().toInches() / 2));
+        }
         for (int i = 0; i < timber.count(); i++) {
             if (timber.up(i, step)) {
                 for (Convex part : outline) {
@@ -77,29 +83,28 @@ final class Reaching {
     }
 
     private static List<Convex> outline(Point tip, Point back, Tool tool, double lean) {
-        double nose = tool.noseLength().toInches();
-        double half = tool.noseWidth().toInches() / 2;
-        double pointed = Math.min(half, nose);
-        Point aside = back.left();
-        Point shoulder = tip.plus(back.times(pointed));
-        Point end = tip.plus(back.times(nose));
+        Point end = tip.plus(back.times(tool.noseLength().toInches()));
         double turn = Math.toRadians(lean);
-        Point along = back.times(Math.cos(turn)).plus(aside.times(Math.sin(turn)));
+        Point along = back.times(Math.cos(turn)).plus(back.left().times(Math.sin(turn)));
         double wide = tool.bodyWidth().toInches() / 2;
         Point far = end.plus(along.times(tool.bodyLength().toInches()));
         Point across = along.left();
         return List.of(
-                new Convex(List.of(
-                        tip,
-                        shoulder.minus(aside.times(half)),
-                        end.minus(aside.times(half)),
-                        end.plus(aside.times(half)),
-                        shoulder.plus(aside.times(half)))),
+                pointed(tip, end, tool.noseWidth().toInches() / 2),
                 new Convex(List.of(
                         end.minus(across.times(wide)),
                         far.minus(across.times(wide)),
                         far.plus(across.times(wide)),
                         end.plus(across.times(wide)))));
+    }
+
+    /** From a tip that is as steep as a slant may be to an end so wide to either side. */
+    private static Convex pointed(Point tip, Point end, double half) {
+        Point step = end.minus(tip);
+        Point back = step.unit();
+        Point aside = back.left().times(half);
+        Point shoulder = tip.plus(back.times(Math.min(half, step.length())));
+        return new Convex(List.of(tip, shoulder.minus(aside), end.minus(aside), end.plus(aside), shoulder.plus(aside)));
     }
 
     /** A convex part of a tool, in either sense of walk; in plain numbers. */

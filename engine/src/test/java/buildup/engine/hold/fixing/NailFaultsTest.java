@@ -281,6 +281,21 @@ class NailFaultsTest {
                         + " 'shelf'. | Tilt it 15° up, to 'angle: 15'.");
     }
 
+    /** From the head back are 3 of screw; the screen, 1/4 off the face and 1/2 thick, ends before the bit begins. */
+    @Test
+    void a_screw_does_not_start_through_a_thin_board_behind_which_there_is_room_for_its_driver() {
+        for (String gap : List.of("1/16", "1/4", "2")) {
+            Driven driven = Driven.in(
+                    OPEN,
+                    and(
+                            FACED,
+                            "name: screen, kind: framing, section: [out 1/2, up 3], back: face.face + " + gap
+                                    + ", bottom: 0"),
+                    row("screw 8 x 3", ""));
+            assertThat(driven.nail(1).reach().inTheWay()).as(gap).hasValue(driven.body("screen"));
+        }
+    }
+
     @Test
     void a_screw_needs_room_for_its_own_length_in_front_of_the_bit() {
         List<String> opposite =
