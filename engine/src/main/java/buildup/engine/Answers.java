@@ -71,7 +71,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -148,7 +147,7 @@ public final class Answers {
                 shape.answer().heldBy(Ties.fastened(shape.answer(), blocks.fastenings(), fixed.answer()), notices));
         this.backings = new LazyAnswer<>(notices -> Backings.of(
                 section.answer(),
-                fixed.answer().stream().map(Fixed::piece).collect(Collectors.toSet()),
+                Ties.nailed(section.answer(), fixed.answer()),
                 RowCures.pins(section.answer(), fixed.answer(), this::places),
                 piece -> places().stream()
                         .flatMap(search -> RowCures.blocked(section.answer(), fixed.answer(), search, piece).stream())

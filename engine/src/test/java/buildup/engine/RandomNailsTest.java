@@ -193,7 +193,8 @@ class RandomNailsTest {
 
     private static Set<Integer> fixedOnTrust(Answers answers) {
         return answers.support().trust().stream()
-                .filter(trust -> trust.why() == Trust.Why.COUNTS_AS_FIXED)
+                .filter(trust ->
+                        trust.why() == Trust.Why.COUNTS_AS_FIXED || trust.why() == Trust.Why.FALLS_UNLESS_FIXED)
                 .map(Trust::piece)
                 .collect(Collectors.toCollection(HashSet::new));
     }

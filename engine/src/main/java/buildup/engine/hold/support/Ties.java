@@ -51,7 +51,9 @@ public final class Ties {
 
     /**
      * What fastenings do for the pieces of a section. A piece is held when some fastening bites from it in framing or solid
-     * wall, or in a piece that is held or grounded itself; whether it holds enough is another question.
+     * wall, or in a piece that is held or grounded itself; whether it holds enough is another question. Trim that nothing
+     * carries and that has no fastenings of its own is held by those that are driven into it through a piece that is held:
+     * they are its fastenings. A nailer is not: it is there before what is nailed to it.
      *
      * @param given all fastenings of the document, also those that have no place on their piece
      * @param fastenings those that have
@@ -71,7 +73,17 @@ public final class Ties {
                 .map(Joint::near)
                 .filter(body -> section.body(body).inStack())
                 .collect(Collectors.toCollection(LinkedHashSet::new));
-        return new Fastened(pieces, held, pinned(section, new Fastened(pieces, held, held), joints));
+        Set<Integer> pinned = pinned(section, new Fastened(pieces, held, held), joints);
+        Set<Integer> decided = new LinkedHashSet<>(pieces);
+        decided.addAll(pinned);
+        return new Fastened(decided, held, pinned);
+    }
+
+    /** The pieces with fastenings of their own, or held by those that are driven into them. */
+    public static Set<Integer> nailed(Section section, List<Fixed> fastenings) {
+        Set<Integer> nailed = new LinkedHashSet<>(section.fastened().pinned());
+        fastenings.forEach(fixed -> nailed.add(fixed.piece()));
+        return nailed;
     }
 
     private static Set<Integer> pinned(Section section, Fastened fastened, List<Joint> joints) {
@@ -80,11 +92,23 @@ public final class Ties {
         boolean more = true;
         while (more) {
             more = joints.stream()
-                    .filter(joint -> section.body(joint.near()).inStack())
-                    .filter(joint -> decided.standing(joint.far()).grounded() || pinned.contains(joint.far()))
-                    .map(joint -> pinned.add(joint.near()))
+                    .map(joint ->
+                            (carries(section, decided, pinned, joint.near(), joint.far()) && pinned.add(joint.near()))
+                                    || (hangs(section, decided, fastened, joint.far())
+                                            && carries(section, decided, pinned, joint.far(), joint.near())
+                                            && pinned.add(joint.far())))
                     .reduce(false, Boolean::logicalOr);
         }
         return pinned;
+    }
+
+    private static boolean carries(Section section, Section decided, Set<Integer> pinned, int body, int by) {
+        return section.body(body).inStack() && (decided.standing(by).grounded() || pinned.contains(by));
+    }
+
+    private static boolean hangs(Section section, Section decided, Fastened fastened, int body) {
+        return section.body(body).trim()
+                && !fastened.given().contains(body)
+                && !decided.standing(body).grounded();
     }
 }

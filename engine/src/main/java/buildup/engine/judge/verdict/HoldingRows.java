@@ -4,6 +4,7 @@ import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.support.FallWords;
 import buildup.engine.hold.support.Support;
 import buildup.engine.hold.support.Support.Whole;
+import buildup.engine.hold.support.Ties;
 import buildup.engine.hold.support.Trust;
 import buildup.engine.judge.verdict.Ruling.Reply;
 import buildup.shared.figure.Figure;
@@ -17,7 +18,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** The rows on standing and on being held, as far as nothing was said against them. */
 final class HoldingRows {
@@ -83,7 +83,7 @@ final class HoldingRows {
     }
 
     private Ruling held() {
-        Set<Integer> fastened = facts.fixed().stream().map(Fixed::piece).collect(Collectors.toSet());
+        Set<Integer> fastened = Ties.nailed(facts.section(), facts.fixed());
         List<String> open = new ArrayList<>();
         for (int i = 0; i < facts.section().bodies().size(); i++) {
             if (facts.section().body(i).trim() && !fastened.contains(i)) {

@@ -247,4 +247,23 @@ class HeldByNailsTest {
                 .singleElement()
                 .satisfies(one -> assertThat(one.kept().by()).isEqualTo(one.leans() ? Keeper.NOTHING : Keeper.WEIGHT));
     }
+
+    /** An apron under the front of a shelf hangs on the nails that are driven down through the shelf. */
+    @Test
+    void nails_driven_into_a_piece_hold_it_as_its_own_would() {
+        String[] shelf = {
+            "name: ledger, kind: nailer, profile: board 1-1/2 x 2-1/2, back: 0, top: 0",
+            "name: post, kind: framing, section: [out 3, up 12], face: 0, top: 8",
+            "name: apron, profile: board 3/4 x 4, back: 8, top: 0",
+            "name: shelf, profile: board 3/4 x 9-1/4, lay: flat, back: 0, bottom: 0"
+        };
+        String firm = nail("ledger", "screw 10 x 3-1/2", "out: ledger.face, up: -1-1/2")
+                + nail("shelf", "screw 8 x 2", "out: 3/4, up: shelf.top");
+        String down = "  - { name: down, piece: shelf, use: 15 ga x 2, at: { out: 8-3/8, up: shelf.top } }\n";
+        Section hung = nailed(firm + down, shelf);
+        assertThat(names(hung, hung.fastened().pinned())).contains("apron");
+        assertThat(names(hung, hung.fastened().given())).contains("apron");
+        Section loose = nailed(firm, shelf);
+        assertThat(names(loose, loose.fastened().given())).doesNotContain("apron");
+    }
 }
