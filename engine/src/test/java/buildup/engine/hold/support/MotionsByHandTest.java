@@ -183,6 +183,18 @@ class MotionsByHandTest {
         assertThat(stop.travel()).isEqualTo(3, within(1e-6));
     }
 
+    /** The post below the shelf, 9 below what falls, was put up before that, and the shelf is met after 3. */
+    @Test
+    void what_it_meets_first_stops_it_whatever_was_put_up_before() {
+        Held held = boards(
+                "name: post, kind: framing, section: [out 1, up 4], top: -4, back: 4",
+                "name: shelf, kind: framing, section: [out 30, up 1], top: 2, back: -10",
+                "name: air, section: [out 10, up 1], back: 0, bottom: 5");
+        Stop stop = held.falls().get(0).first().stop().orElseThrow();
+        assertThat(held.section().name(stop.by())).isEqualTo("shelf");
+        assertThat(stop.travel()).isEqualTo(3, within(1e-6));
+    }
+
     /** The corners of the post come into the side of what falls, a corner of that onto the ledge, both after 3. */
     @Test
     void of_two_that_it_meets_at_once_the_one_put_up_first_is_told() {

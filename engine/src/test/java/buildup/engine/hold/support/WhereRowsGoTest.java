@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import buildup.engine.Answered;
 import buildup.engine.Answers;
 import buildup.engine.Bench;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Where a row is looked for that holds what falls: in it, in what moves along, and at last where no tool gets in either. */
@@ -116,5 +118,69 @@ class WhereRowsGoTest {
         assertThat(best.nail().fastening().angle()).isZero();
         assertThat(best.needed() * best.nail().joints().get(0).pull() * behind)
                 .isCloseTo(7.5 * Held.WOOD * 1, within(1e-6));
+    }
+
+    /** A board of 8-1/4 square inches under two joists, the one from 0 to 1, the other from 10 to 11. */
+    private static Answers underJoists(double out, double pounds, String... rows) {
+        StringBuilder fastenings = new StringBuilder("fastenings:\n");
+        for (String row : rows) {
+            fastenings.append("  - { piece: board, spacing: 16, ").append(row).append(" }\n");
+        }
+        return Answered.sound(stack(
+                load("board", out, pounds) + fastenings,
+                "name: near, kind: framing, section: [out 1, up 6], back: 0, bottom: 0",
+                "name: far, kind: framing, section: [out 1, up 6], back: 10, bottom: 0",
+                "name: board, profile: board 3/4 x 11, lay: flat, back: 0, top: 0"));
+    }
+
+    /**
+     * So many of both rows as turning about the one outer end or about the other asks. A screw of either row counts at its
+     * distance from that end, the nearer one too: the joist pushes down beside it.
+     */
+    private static double perFoot(Support support, double out, double pounds) {
+        double own = 8.25 * Held.WOOD * 5.5;
+        double aboutBack = 0;
+        double aboutFace = 0;
+        for (LeastRow row : support.proposed()) {
+            double pull = row.nail().joints().get(0).pull();
+            aboutBack += pull * row.nail().head().x();
+            aboutFace += pull * (11 - row.nail().head().x());
+        }
+        return Math.max((pounds * out + own) / aboutBack, (pounds * (11 - out) + own) / aboutFace);
+    }
+
+    private static void held(Answers answers, double out, double pounds, List<Optional<String>> instead) {
+        Support support = answers.support();
+        assertThat(support.whole().answer()).isEqualTo(Support.Answer.NO);
+        assertThat(support.cured()).isTrue();
+        assertThat(support.proposed()).extracting(LeastRow::instead).containsExactlyElementsOf(instead);
+        double count = perFoot(support, out, pounds);
+        for (LeastRow row : support.proposed()) {
+            assertThat(row.needed()).isCloseTo(count, within(1e-6));
+            assertThat(row.fall()).isZero();
+            assertThat(row.spacing())
+                    .isEqualTo(List.of(16.0, 12.0, 8.0, 6.0, 4.0).stream()
+                            .filter(spacing -> 12 / spacing >= count)
+                            .findFirst()
+                            .orElseThrow());
+        }
+    }
+
+    @Test
+    void two_rows_share_what_neither_holds_and_give_their_place_where_rows_stand_already() {
+        String pin = "name: pin, use: 23 ga x 1-1/8, at: { out: 5, up: board.bottom }";
+        String one = "name: one, use: 18 ga x 1-1/2, at: { out: 1/2, up: board.bottom }";
+        String two = "name: two, use: 18 ga x 1-1/2, at: { out: 10-1/2, up: board.bottom }";
+        for (double pounds : new double[] {20, 60, 140}) {
+            held(underJoists(5.5, pounds, pin), 5.5, pounds, List.of(Optional.empty(), Optional.empty()));
+            held(underJoists(3, pounds, pin), 3, pounds, List.of(Optional.empty(), Optional.empty()));
+        }
+        for (double pounds : new double[] {60, 200}) {
+            held(underJoists(5.5, pounds, one, two), 5.5, pounds, List.of(Optional.of("one"), Optional.of("two")));
+            held(underJoists(5.5, pounds, one), 5.5, pounds, List.of(Optional.empty(), Optional.of("one")));
+        }
+        Support hopeless = underJoists(5.5, 300, pin).support();
+        assertThat(hopeless.proposed()).as("3 in a foot hold 229").isEmpty();
+        assertThat(hopeless.cured()).isFalse();
     }
 }
