@@ -7,7 +7,9 @@ import buildup.engine.section.stack.Light;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
 import buildup.shared.figure.Figure;
+import buildup.shared.figure.Named;
 import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Text;
 import buildup.shared.figure.Value;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Change;
@@ -16,6 +18,7 @@ import buildup.shared.notice.Level;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -54,6 +57,7 @@ final class CureTrial {
     private final LengthUnit unit;
     private final Optional<List<Light>> lights;
     private final Map<Notice, Notice> told = new HashMap<>();
+    private final List<Accepted> accepted = new ArrayList<>();
     private int left;
 
     /** @param lights to shine in place of those of the stack */
@@ -80,7 +84,47 @@ final class CureTrial {
                 told.put(notice, tried(notice, questions -> keys(all.apply(questions))));
             }
         }
-        return some.stream().map(notice -> told.getOrDefault(notice, notice)).toList();
+        return some.stream()
+                .map(notice -> told.getOrDefault(notice, notice))
+                .map(this::withAnother)
+                .toList();
+    }
+
+    /** A cure that was tried and cures: of what, and what is wrong once it is done. */
+    private record Accepted(Notice of, Cure cure, Set<Key> still) {}
+
+    /** Where nothing of its own helps, what cures another problem may cure it too: one row may not deny what another tells. */
+    private Notice withAnother(Notice notice) {
+        if (notice.level() != Level.PROBLEM
+                || notice.cure().filter(CureTrial::noWayOut).isEmpty()) {
+            return notice;
+        }
+        Key key = Key.of(notice);
+        return accepted.stream()
+                .filter(other -> !other.still().contains(key))
+                .findFirst()
+                .map(other -> notice.cure(new Cure(
+                        FrontNotices.COMES_RIGHT
+                                .with("what", what(other.of()))
+                                .with(
+                                        "cure",
+                                        other.of().cure(other.cure()).cure().orElseThrow()),
+                        other.cure().changes())))
+                .orElse(notice);
+    }
+
+    private static boolean noWayOut(Phrase cure) {
+        return Cure.none(cure) || cure.template().equals(FrontNotices.CURE_BRINGS.template());
+    }
+
+    /** The row of nails that a problem is about, else its piece, else what it says. */
+    private static Value what(Notice notice) {
+        return notice.values().stream()
+                .filter(named -> named.name().equals("nail"))
+                .map(Named::value)
+                .findFirst()
+                .or(() -> notice.piece().map(name -> new Text("'" + name + "'")))
+                .orElseGet(notice::sentence);
     }
 
     private Notice tried(Notice notice, Function<Set<Question>, Set<Key>> before) {
@@ -102,6 +146,9 @@ final class CureTrial {
             Optional<Notice> worse = worse(notice, said, before.apply(first(notice)))
                     .or(() -> worse(notice, after.get().notices(ASKED_LAST), before.apply(ASKED_LAST)));
             if (worse.isEmpty()) {
+                Set<Key> still = keys(said);
+                still.addAll(keys(after.get().notices(ASKED_LAST)));
+                accepted.add(new Accepted(notice, cure, still));
                 return notice.cure(cure);
             }
             // nobody moves what stands: what drives wood into that is no way out, not even a part of one

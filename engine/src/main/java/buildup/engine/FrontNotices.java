@@ -25,5 +25,8 @@ public final class FrontNotices {
     /** In place of a cure that brings something else. {@code cure}: it; {@code worse}: what it brings. */
     static final Phrase CURE_BRINGS = Phrase.of("{cure} That alone brings another problem: {worse}");
 
+    /** Of what comes right with another problem. {@code what}: that is about; {@code cure}: its cure. */
+    static final Phrase COMES_RIGHT = Phrase.of("It comes right with {what}. {cure}");
+
     private FrontNotices() {}
 }

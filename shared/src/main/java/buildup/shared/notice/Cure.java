@@ -15,8 +15,11 @@ import java.util.stream.Stream;
 public record Cure(Phrase words, List<Change> changes, List<Cure> others) {
     private static final int MOST_OTHERS = 3;
 
+    /** How each says it that tells that ways out were looked for and none helps. */
+    private static final String NOTHING = "None of the changes tried cures this";
+
     /** Said where ways out were looked for and none helps. */
-    public static final Phrase NONE = Phrase.of("None of the changes tried cures this.");
+    public static final Phrase NONE = Phrase.of(NOTHING + ".");
 
     /** Copies the lists. */
     public Cure {
@@ -38,6 +41,11 @@ public record Cure(Phrase words, List<Change> changes, List<Cure> others) {
     public static Optional<Cure> firstOf(Stream<Cure> ways) {
         List<Cure> all = ways.limit(1 + MOST_OTHERS).toList();
         return all.stream().findFirst().map(first -> first.or(all.subList(1, all.size())));
+    }
+
+    /** Whether this says that ways out were looked for and none helps. */
+    public static boolean none(Phrase words) {
+        return words.template().startsWith(NOTHING);
     }
 
     /** A way out that only a person can go. */

@@ -145,10 +145,7 @@ final class Cures {
     /** The tilt from where it is now, in degrees, the least with which it holds and passes another test too. */
     Optional<Double> tilt(Spot spot, Fixed fixed, Predicate<Fixed> also) {
         double now = fixed.fastening().angle();
-        return IntStream.rangeClosed(1, 2 * FARTHEST / STEP)
-                .boxed()
-                .flatMap(i -> Stream.of(1.0 * i * STEP, -1.0 * i * STEP))
-                .filter(tilt -> Math.abs(now + tilt) <= FARTHEST)
+        return tilts(fixed)
                 .filter(tilt -> {
                     Fixed tilted = fixed(spot, fixed.fastening().tilted(now + tilt), fixed.after());
                     return safely(tilted) && also.test(tilted);
@@ -163,6 +160,37 @@ final class Cures {
                 .filter(i -> fixed(spot, fixed.fastening(), i).sound())
                 .boxed()
                 .findFirst();
+    }
+
+    /** A piece that goes up later, and the tilt in degrees from where it is now, with which it holds after that is up. */
+    record LaterTilted(int body, double tilt) {}
+
+    /** The first piece that goes up later after which it holds once it is tilted, and the least such tilt. */
+    Optional<LaterTilted> laterTilted(Spot spot, Fixed fixed) {
+        if (!asked) {
+            return Optional.empty();
+        }
+        return IntStream.range(fixed.after() + 1, nailing.timber().count())
+                .filter(i -> nailing.timber().body(i).inStack())
+                .boxed()
+                .flatMap(i -> tilts(fixed)
+                        .filter(tilt -> {
+                            Fastening tilted =
+                                    fixed.fastening().tilted(fixed.fastening().angle() + tilt);
+                            Fixed driven = fixed(spot, tilted, i);
+                            return safely(driven) && driven.sound();
+                        })
+                        .map(tilt -> new LaterTilted(i, tilt)))
+                .findFirst();
+    }
+
+    /** Tilts from where it is now, the least first, degrees. */
+    private static Stream<Double> tilts(Fixed fixed) {
+        double now = fixed.fastening().angle();
+        return IntStream.rangeClosed(1, 2 * FARTHEST / STEP)
+                .boxed()
+                .flatMap(i -> Stream.of(1.0 * i * STEP, -1.0 * i * STEP))
+                .filter(tilt -> Math.abs(now + tilt) <= FARTHEST);
     }
 
     private Fixed fixed(Spot spot, Fastening fastening, int step) {

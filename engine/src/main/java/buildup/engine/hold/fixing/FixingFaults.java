@@ -122,6 +122,7 @@ final class FixingFaults {
                         () -> length(spot, fixed),
                         wedge,
                         () -> place(spot, fixed),
+                        () -> laterTilted(spot, fixed),
                         () -> offered(fixed)))
                 .orElse(Cure.of(FixingNotices.NO_WOOD_IN_REACH));
     }
@@ -144,6 +145,7 @@ final class FixingFaults {
                         () -> length(spot, fixed),
                         () -> tilt(spot, fixed),
                         () -> place(spot, fixed),
+                        () -> laterTilted(spot, fixed),
                         () -> offered(fixed)))
                 .orElse(Cure.of(FixingNotices.NOT_INSIDE));
     }
@@ -329,6 +331,18 @@ final class FixingFaults {
         return cures
                 .later(spot, fixed)
                 .map(body -> edits(fixed).later(timber.body(body).name(), timber.quoted(body)))
+                .stream();
+    }
+
+    private Stream<Cure> laterTilted(Spot spot, Fixed fixed) {
+        return cures
+                .laterTilted(spot, fixed)
+                .map(found -> edits(fixed)
+                        .laterTilted(
+                                timber.body(found.body()).name(),
+                                timber.quoted(found.body()),
+                                found.tilt(),
+                                NailWords.tilt(spot, found.tilt())))
                 .stream();
     }
 

@@ -47,6 +47,16 @@ public final class RowEdits {
                 List.of(change("after", Phrase.of("{later}").with("later", piece))));
     }
 
+    /** Driven once another piece is up, and tilted from where it is now, degrees; {@code told} says which way. */
+    Cure laterTilted(String piece, String quoted, double by, Phrase told) {
+        Cure later = later(piece, quoted);
+        Cure tilted = tilted(by, told);
+        List<Change> changes = new ArrayList<>(later.changes());
+        changes.addAll(tilted.changes());
+        return new Cure(
+                Phrase.of("{later} {tilted}").with("later", later.words()).with("tilted", tilted.words()), changes);
+    }
+
     /** Driven as its own piece goes up, before another. */
     Cure before(String quoted) {
         return new Cure(
