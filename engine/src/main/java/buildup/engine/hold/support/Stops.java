@@ -30,10 +30,6 @@ final class Stops {
     private double atY;
     private double travel;
     private double share = Double.POSITIVE_INFINITY;
-    /** Of a turn, sine and cosine of the nearest so far, a quarter turn at most: what comes later is known by them. */
-    private double sine = 1;
-
-    private double cosine;
 
     private Stops(Section section, List<Integer> moving) {
         this.section = section;
@@ -131,11 +127,8 @@ final class Stops {
             // a corner comes no farther, as the crow flies, than its way along the circle to the nearest meeting so far
             double far = Math.min(share, FARTHEST) * radius + Tolerance.SNAP;
             if (radius > EDGE && sides.reaches(radius) && sides.near(corners.x[i], corners.y[i], far)) {
-                double inside = radius * radius - Tolerance.SNAP * radius;
                 for (int j = 0; j + 1 < sides.x.length; j++) {
-                    if (sides.square[j] >= inside || sides.square[j + 1] >= inside) {
-                        turned(corners.x[i], corners.y[i], radius, sides, j, about, clockwise, stop, standing);
-                    }
+                    turned(corners.x[i], corners.y[i], radius, sides, j, about, clockwise, stop, standing);
                 }
             }
         }
@@ -168,32 +161,17 @@ final class Stops {
                 double metY = startY + alongY * along;
                 double ahead = (x * metY - y * metX) * (clockwise ? -1 : 1);
                 double beside = x * metX + y * metY;
-                if (ahead > 0 && !isLater(ahead, beside, radius)) {
-                    double turn = Math.atan2(ahead, beside);
-                    if (turn * radius > BEGUN && turn <= FARTHEST) {
-                        turnedInto(
-                                stop,
-                                about.x() + (standing ? x : metX),
-                                about.y() + (standing ? y : metY),
-                                turn * radius,
-                                turn);
-                    }
+                double turn = Math.atan2(ahead, beside);
+                if (turn * radius > BEGUN && turn <= FARTHEST) {
+                    meets(
+                            stop,
+                            about.x() + (standing ? x : metX),
+                            about.y() + (standing ? y : metY),
+                            turn * radius,
+                            turn);
                 }
             }
         }
-    }
-
-    /** Whether a turn, told by sine and cosine times the square of a radius, is surely farther than the nearest so far. */
-    private boolean isLater(double ahead, double beside, double radius) {
-        return ahead * cosine - beside * sine > Tolerance.COINCIDENT * radius * radius;
-    }
-
-    private void turnedInto(int with, double x, double y, double by, double turn) {
-        if (turn < share) {
-            sine = Math.sin(turn);
-            cosine = Math.cos(turn);
-        }
-        meets(with, x, y, by, turn);
     }
 
     /** @param way unit direction */

@@ -103,6 +103,22 @@ class FallsByHandTest {
         assertPlace(stop.at(), 3, Math.sqrt(radius * radius - 4));
     }
 
+    /** Its top corner, 1/4 out of the edge and 8 up, comes 1/32 out and a hair down until it meets a post so near. */
+    @Test
+    void a_joint_of_a_thirty_second_before_it_stops_a_board_that_leans_out() {
+        Held held = boards(
+                        "name: ledge, kind: framing, section: [out 1, up 4], back: 0, top: 0",
+                        "name: board, section: [out 1, up 8], back: 1/4, bottom: 0",
+                        "name: post, kind: framing, section: [out 1, up 12], back: 1-9/32, bottom: -2")
+                .load("board", 1.2, 20);
+        double radius = Math.hypot(0.25, 8);
+        double turned = Math.asin((0.25 + 1.0 / 32) / radius) - Math.atan(0.25 / 8);
+        Fall.Stop stop = only(held).stop().orElseThrow();
+        assertThat(held.section().name(stop.by())).isEqualTo("post");
+        assertThat(stop.degrees()).isEqualTo(Math.toDegrees(turned), within(1e-4));
+        assertThat(stop.travel()).isEqualTo(turned * radius, within(1e-4));
+    }
+
     @Test
     void what_lies_on_a_board_that_tips_goes_with_it_on_both_sides() {
         Held held = boards(
