@@ -37,8 +37,7 @@ public final class JoistEdits {
         double back = Math.rint(16 * (point.x() - WIDE / 2)) / 16;
         double covering = section.stack().space().wall().covering();
         Phrase covered = covering > 0
-                ? Phrase.of(
-                                " What covers the ceiling, as {covering} the wall, is not in its way there: buy that much longer.")
+                ? Phrase.of(" What covers the ceiling, {covering} as the wall, is counted.")
                         .with("covering", Figure.length(covering))
                 : Phrase.of("");
         return new Cure(

@@ -90,7 +90,7 @@ public final class Fixing {
         Timber timber = new Timber(section);
         Drive between = row.drive();
         for (int body : row.drive().held()) {
-            between = timber.wall(body) ? between.looseIn(body) : between;
+            between = timber.wall(body) || section.overCeiling(body) ? between.looseIn(body) : between;
         }
         Holding loose = new Holding(timber, row.fastening(), between);
         Stream<Joint> landing = row.joints().stream().map(joint -> joint.of(share));

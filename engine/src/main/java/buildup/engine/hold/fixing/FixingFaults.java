@@ -192,7 +192,9 @@ final class FixingFaults {
             return FixingNotices.NOT_AT_ALL.with("body", timber.quoted(body));
         }
         if (last.filter(Crossing::holds).isEmpty()) {
-            String name = timber.covering(body) > 0 ? "the covering of the wall" : timber.quoted(body);
+            String name = timber.covering(body) > 0
+                    ? "the covering of the " + (timber.wall(body) ? "wall" : "ceiling")
+                    : timber.quoted(body);
             return FixingNotices.IN_WHAT_HOLDS_NOTHING.with("body", name);
         }
         if (body == fixed.piece()) {

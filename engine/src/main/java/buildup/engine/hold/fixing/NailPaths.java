@@ -45,6 +45,7 @@ final class NailPaths {
         }
         solid.sort(Comparator.comparingDouble(Crossing::from)
                 .thenComparingInt(c -> c.body().orElse(-1)));
+        joistsFirst(solid);
         List<Crossing> crossings = new ArrayList<>(solid.size() + 2);
         double at = 0;
         for (Crossing next : solid) {
@@ -66,6 +67,22 @@ final class NailPaths {
                 length,
                 crossings,
                 Optional.of(breakOut(ray.line(), at, crossings.get(crossings.size() - 1))));
+    }
+
+    /** Where a joist is given as a piece over the ceiling, what is known there is the joist. */
+    private void joistsFirst(List<Crossing> solid) {
+        for (int i = 0; i < solid.size(); i++) {
+            Crossing ceiling = solid.get(i);
+            if (!timber.holds(ceiling.body().orElseThrow())) {
+                double to = solid.stream()
+                        .filter(next -> next.from() > ceiling.from()
+                                && timber.holds(next.body().orElseThrow()))
+                        .mapToDouble(Crossing::from)
+                        .min()
+                        .orElse(ceiling.to());
+                solid.set(i, new Crossing(ceiling.body(), ceiling.stuff(), ceiling.from(), Math.min(ceiling.to(), to)));
+            }
+        }
     }
 
     private static void air(double from, double to, List<Crossing> out) {

@@ -152,12 +152,22 @@ final class Timber {
     }
 
     private Outline withoutCovering(int number) {
-        return body(number).outline().moved(Motion.shift(-covering, 0));
+        return body(number)
+                .outline()
+                .moved(wall(number) ? Motion.shift(-covering, 0) : Motion.shift(0, covered(number)));
     }
 
-    /** Thickness of plaster or wallboard over a body, in. */
+    /** Thickness of plaster or wallboard over a body, in; the ceiling is taken to be covered as the wall is. */
     double covering(int number) {
-        return wall(number) ? covering : 0;
+        return wall(number) ? covering : section.overCeiling(number) ? covered(number) : 0;
+    }
+
+    /** How much of the covering a joist that is given as a piece takes in, in: none when it is drawn behind it. */
+    private double covered(int number) {
+        Box box = body(number).outline().box();
+        double behind = box.bottom()
+                - section.stack().space().ceilingAt(box.middle().x()).orElse(box.bottom());
+        return Math.max(0, covering - Math.max(0, behind));
     }
 
     private Optional<Placed> placed(int number) {

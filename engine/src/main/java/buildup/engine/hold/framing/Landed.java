@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The rows of a document as they hold on a stretch where some of their nails go between the studs.
+ * The rows of a document as they hold on a stretch where some of their nails go between the studs or the joists.
  *
  * @param missing the rows that miss there, the one first of which the smallest share lands
  * @param rows all rows, as they hold there
@@ -22,12 +22,12 @@ public record Landed(List<Landing> missing, List<Fixed> rows) {
         rows = List.copyOf(rows);
     }
 
-    /** One for each stretch on which nails miss studs; of two stretches the better one is left out. */
+    /** One for each stretch on which nails miss studs or joists; of two stretches the better one is left out. */
     public static List<Landed> of(Section section, List<Fixed> rows, List<Landing> landings) {
         Map<List<String>, List<Landing>> stretches = new LinkedHashMap<>();
         landings.stream()
-                .filter(landing ->
-                        landing.into() == Into.STUDS && !landing.misses().isEmpty())
+                .filter(landing -> landing.into() == Into.STUDS || landing.into() == Into.JOISTS)
+                .filter(landing -> !landing.misses().isEmpty())
                 .forEach(landing -> stretches
                         .computeIfAbsent(List.of(landing.run(), landing.stretch()), key -> new ArrayList<>())
                         .add(landing));

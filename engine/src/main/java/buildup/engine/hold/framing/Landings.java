@@ -118,14 +118,18 @@ public final class Landings {
         return landing;
     }
 
-    /** Where the nail enters wall or ceiling, in the middle of what it spends there; absent when it never does. */
+    /**
+     * Where the nail enters wall or ceiling, in the middle of what it spends there; absent when it never does. A joist that
+     * is given as a piece lies over the ceiling, and the plan says where along the run there is one.
+     */
     private Optional<Point> entry(Fixed fixed, String name) {
         for (Crossing crossing : fixed.drive().crossings()) {
             if (crossing.body().isPresent()) {
                 int body = crossing.body().getAsInt();
                 boolean room = !section.body(body).piece() && section.name(body).equals(name);
+                boolean joist = name.equals("ceiling") && section.overCeiling(body) && crossing.holds();
                 boolean bites = name.equals("ceiling") || crossing.holds();
-                if (room && bites) {
+                if (joist || (room && bites)) {
                     return Optional.of(fixed.drive().at((crossing.from() + crossing.to()) / 2));
                 }
             }

@@ -67,6 +67,7 @@ final class BetweenStuds {
                 .with("row", worst.fixed().fastening().name())
                 .with("landed", Figure.count(worst.landed()))
                 .with("of", Figure.count(worst.places().size()))
+                .with("framing", worst.into() == Landing.Into.JOISTS ? "joist" : "stud")
                 .with("motion", FallWords.of(section, fall))
                 .at(worst.fixed().fastening().mark())
                 .of(section.name(worst.fixed().piece()))

@@ -36,7 +36,7 @@ final class SupportNotices {
 
     /** {@code row}: of which so many land, {@code landed} of {@code of}, on {@code stretch}; {@code motion}: what falls. */
     static final Kind FALLS_BETWEEN_STUDS = TIPS.problem(
-            "The stack does not stand on '{stretch}'{loads}: with {landed} of {of} of row '{row}' on a stud, {motion}.",
+            "The stack does not stand on '{stretch}'{loads}: with {landed} of {of} of row '{row}' on a {framing}, {motion}.",
             "");
 
     /** In place of the cure where rows of nails were looked for and none was found. */

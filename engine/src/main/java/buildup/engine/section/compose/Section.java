@@ -1,6 +1,7 @@
 package buildup.engine.section.compose;
 
 import buildup.engine.section.stack.Stack;
+import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import buildup.profiles.region.Part;
@@ -137,6 +138,16 @@ public record Section(
                 .mapToDouble(body -> stack.space().reach(body.outline()))
                 .max()
                 .orElseThrow();
+    }
+
+    /** Whether a body is framing that lies over the ceiling, behind what covers it: a joist that is given as a piece. */
+    public boolean overCeiling(int number) {
+        Body body = body(number);
+        Box box = body.outline().box();
+        return body.framing()
+                && box.bottom()
+                        >= stack.space().ceilingAt(box.middle().x()).orElse(Double.POSITIVE_INFINITY)
+                                - Tolerance.TOUCHING;
     }
 
     /** The room, as the stack lies in it. */

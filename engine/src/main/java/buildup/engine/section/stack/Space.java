@@ -47,4 +47,9 @@ public record Space(OptionalDouble floor, OptionalDouble ceiling, double slope, 
                 ceiling.isPresent() ? OptionalDouble.of(ceiling.getAsDouble() + by) : OptionalDouble.empty();
         return new Space(floor, higher, slope, projection, wall);
     }
+
+    /** How high the ceiling is at a distance out from the wall plane, in; absent where none is given. */
+    public OptionalDouble ceilingAt(double out) {
+        return ceiling.isPresent() ? OptionalDouble.of(ceiling.getAsDouble() + slope * out) : ceiling;
+    }
 }

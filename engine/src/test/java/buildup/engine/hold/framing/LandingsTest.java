@@ -379,4 +379,50 @@ class LandingsTest {
         assertThat(refusals).as(keys).hasSize(1);
         return NoticeWords.INCHES.message(refusals.get(0));
     }
+
+    private static Answer screwedUp(String screw, String joist, String row) {
+        return answer("""
+                wood: yellow-poplar
+                space: { floor: -96, ceiling: 0, wall: { covering: 1/2 } }
+                pieces:
+                  - { name: joist, kind: framing, section: [out 24, up 7-1/4], back: 0, bottom: JOIST }
+                  - { name: strip, kind: nailer, profile: board 3/4 x 2-1/2, lay: flat, back: 2, top: ceiling }
+                fastenings:
+                  - { name: s, piece: strip, use: SCREW, at: { out: 3, up: strip.bottom }, ROW }
+                plan:
+                  - { name: n, left: die, right: die, joists: { every: 16, first: 8 }, stretches: [{ name: a, length: 100 }] }
+                """.replace("JOIST", joist).replace("SCREW", screw).replace("ROW", row));
+    }
+
+    /** 2 in less 3/4 of the strip and 1/2 of the covering leave 3/4 in the joist; 6 diameters of a No. 8 are .984. */
+    @Test
+    void what_covers_the_ceiling_is_in_the_way_of_a_screw_into_a_joist_that_is_given_as_a_piece() {
+        for (String joist : List.of("ceiling", "ceiling + 1/2")) {
+            assertThat(screwedUp("screw 8 x 2", joist, "spacing: 16")
+                            .known()
+                            .orElseThrow()
+                            .fixed()
+                            .get(0)
+                            .bite())
+                    .as(joist)
+                    .isCloseTo(0.75, EXACT);
+            assertThat(screwedUp("screw 8 x 2-1/2", joist, "first: 8, spacing: 16")
+                            .known()
+                            .orElseThrow()
+                            .support()
+                            .whole()
+                            .answer())
+                    .isEqualTo(Support.Answer.STANDS);
+        }
+    }
+
+    /** Joists at 8, 24, 40; screws at 1, 17, 33: none within its half thickness of one. */
+    @Test
+    void screws_between_the_joists_hold_nothing_though_a_joist_is_given_as_a_piece() {
+        Answer answer = screwedUp("screw 8 x 2-1/2", "ceiling", "first: 1, spacing: 16");
+        assertThat(support(answer).whole().answer()).isEqualTo(Support.Answer.NO);
+        assertThat(answer.notices().stream()
+                        .map(notice -> NoticeWords.in(answer.unit()).message(notice)))
+                .anyMatch(said -> said.contains("with 0 of 7 of row 's' on a joist"));
+    }
 }
