@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -67,6 +68,22 @@ class InjectedFaultsTest {
             Ran under = run(words, file.resolve("x"));
             assertThat(under.code()).as(words + under.err()).isEqualTo(ExitCode.NOT_WRITTEN);
             assertThat(into.err() + under.err()).doesNotContain("went wrong");
+        }
+        assertThat(Ran.read(file)).isEqualTo("x");
+    }
+
+    /** Sheets and the answers of a search go into a folder, which may be no folder, or one that nobody may make. */
+    @Test
+    void so_is_a_folder_of_pictures_or_of_answers() throws IOException {
+        Path file = Files.writeString(folder.resolve("file"), "x");
+        for (List<String> words : List.of(
+                List.of("sheets", STACK, "--only", "pieces", "-o"),
+                List.of("search", STACK, "--free", "sizes.lap=between 1/4 and 1 by 1/4, now 1/2", "-o"))) {
+            for (String out : List.of(file.resolve("x") + "/", "/sys/buildup-test/")) {
+                Ran ran = Ran.of(Stream.concat(words.stream(), Stream.of(out)).toArray(String[]::new));
+                assertThat(ran.code()).as(words + ran.err()).isEqualTo(ExitCode.NOT_WRITTEN);
+                assertThat(ran.err()).contains("refusal").doesNotContain("went wrong");
+            }
         }
         assertThat(Ran.read(file)).isEqualTo("x");
     }

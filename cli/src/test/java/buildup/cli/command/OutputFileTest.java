@@ -10,8 +10,10 @@ import buildup.cli.command.files.OutputFile;
 import buildup.shared.notice.Notices;
 import java.io.File;
 import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileTime;
 import java.time.Duration;
 import java.time.Instant;
@@ -27,6 +29,7 @@ import org.junit.jupiter.api.io.TempDir;
 class OutputFileTest {
     private static final byte[] NEW = "new".getBytes(UTF_8);
     private static final int LARGE = 48 << 20;
+    private static final FileTime YESTERDAY = FileTime.from(Instant.now().minus(Duration.ofDays(1)));
 
     @TempDir
     private Path folder;
@@ -43,18 +46,76 @@ class OutputFileTest {
         assertThat(Ran.read(folder.resolve("out.txt"))).isEqualTo("new");
     }
 
+    /** Who writes a part holds it, and the system lets go of what a killed run held: the very next run sweeps it. */
     @Test
-    void parts_that_killed_runs_left_are_swept_and_those_of_running_ones_are_not() throws IOException {
-        Path old = Files.createFile(folder.resolve(".buildup-old.part"));
-        Path fresh = Files.createFile(folder.resolve(".buildup-fresh.part"));
-        Path foreign = Files.createFile(folder.resolve(".another.part"));
-        FileTime yesterday = FileTime.from(Instant.now().minus(Duration.ofDays(1)));
-        Files.setLastModifiedTime(old, yesterday);
-        Files.setLastModifiedTime(foreign, yesterday);
+    void parts_that_killed_runs_left_are_swept_at_once_and_those_of_running_ones_never() throws IOException {
+        for (int i = 0; i < 100; i++) {
+            Files.createFile(folder.resolve(".buildup-" + Long.toHexString(0xabcdef0123L * (i + 1)) + ".part"));
+        }
+        Path running = Files.createFile(folder.resolve(".buildup-7.part"));
+        Files.setLastModifiedTime(running, YESTERDAY);
+        try (FileChannel held = FileChannel.open(running, StandardOpenOption.WRITE)) {
+            held.lock();
+            assertThat(write("out.txt")).isTrue();
+            assertThat(names()).containsExactly(".buildup-7.part", "out.txt");
+        }
         assertThat(write("out.txt")).isTrue();
-        assertThat(old).doesNotExist();
-        assertThat(fresh).exists();
-        assertThat(foreign).exists();
+        assertThat(names()).containsExactly("out.txt");
+    }
+
+    @Test
+    void a_file_of_another_name_a_link_and_a_folder_are_nobodys_parts() throws IOException {
+        List<String> foreign = List.of(
+                ".another.part",
+                ".buildup-.part",
+                ".buildup-12345678901234567.part",
+                ".buildup-ABC.part",
+                ".buildup-notes.part",
+                ".buildup-1.part.txt",
+                "x.buildup-1.part");
+        for (String name : foreign) {
+            Files.setLastModifiedTime(Files.createFile(folder.resolve(name)), YESTERDAY);
+        }
+        Path linked = Files.setLastModifiedTime(Files.createFile(folder.resolve("linked")), YESTERDAY);
+        Path link = Files.createSymbolicLink(folder.resolve(".buildup-2.part"), linked);
+        Path inside = Files.createDirectory(folder.resolve(".buildup-3.part"));
+        assertThat(write("out.txt")).isTrue();
+        assertThat(names()).containsAll(foreign).contains("linked", "out.txt");
+        assertThat(link).isSymbolicLink();
+        assertThat(inside).isDirectory();
+    }
+
+    /** A file that runs cannot be opened to be held, as none can where a file system knows no locks: its age decides. */
+    @Test
+    void a_part_that_cannot_be_held_is_swept_after_an_hour() throws Exception {
+        Path sleep = Path.of("/bin/sleep");
+        assumeThat(sleep).exists();
+        Path part = Files.copy(sleep, folder.resolve(".buildup-4.part"));
+        Process running = new ProcessBuilder(part.toString(), "60").start();
+        try {
+            assertThat(write("out.txt")).isTrue();
+            assertThat(part).exists();
+            Files.setLastModifiedTime(part, YESTERDAY);
+            assertThat(write("out.txt")).isTrue();
+            assertThat(part).doesNotExist();
+        } finally {
+            running.destroyForcibly().waitFor();
+        }
+    }
+
+    @Test
+    @Tag("long")
+    void what_another_run_is_writing_is_not_swept() throws Exception {
+        Path out = folder.resolve("out.bin");
+        Process process = started("whole", out.toString());
+        int tried = 0;
+        while (process.isAlive()) {
+            tried += written(out) > 0 ? 1 : 0;
+            assertThat(write("other.txt")).isTrue();
+        }
+        assertThat(process.waitFor()).as("exit code of the other run").isZero();
+        assertThat(tried).as("sweeps while it wrote").isPositive();
+        assertThat(out.toFile().length()).isEqualTo(LARGE);
     }
 
     @Test
@@ -124,6 +185,7 @@ class OutputFileTest {
             Files.writeString(out, "old");
         }
         assertThat(write("out.bin")).isTrue();
+        assertThat(names()).containsExactly("out.bin");
     }
 
     /** What stands in the part that is being written; less than 0 before there is one. */

@@ -24,6 +24,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Whatever a command answers, an answer that does not arrive whole is told, and the run ends with its own code. */
 class UndeliveredTest {
     private static final String WHY = "No space left on device";
+    private static final String LAP = "sizes.lap=between 1/4 and 1-1/4 by 1/4, now 1/2";
 
     @TempDir
     private Path folder;
@@ -44,8 +45,13 @@ class UndeliveredTest {
                 List.of("report", "no-such.yaml", "--format", "json"),
                 List.of("check", stack),
                 List.of("check", stack, "--format", "json"),
+                List.of("draw", stack, "-o", "-"),
+                List.of("draw", stack, "--to", "png", "-o", "-"),
+                List.of("sheets", stack, "--only", "pieces", "-o", "-"),
                 List.of("cuts", planned, "--steps", "1000"),
                 List.of("cuts", planned, "--steps", "1000", "--format", "csv"),
+                List.of("search", stack, "--free", LAP, "--tries", "20"),
+                List.of("search", stack, "--free", LAP, "--tries", "20", "--format", "json"),
                 List.of("profile"),
                 List.of("profile", "plain-crown 3-1/4", "--format", "svg"),
                 List.of("quote", order),
@@ -56,6 +62,13 @@ class UndeliveredTest {
                 List.of("fmt", "-"),
                 List.of("set", "-", "title", "x"),
                 List.of("watch", stack));
+    }
+
+    @Test
+    void every_command_there_is_is_asked() {
+        assertThat(commands())
+                .extracting(words -> words.get(0))
+                .containsAll(CommandTree.commands().keySet());
     }
 
     @ParameterizedTest
@@ -92,6 +105,7 @@ class UndeliveredTest {
                 List.of("report", stack, stack),
                 List.of("report", stack, "--format", "json"),
                 List.of("draw", stack, "--to", "pdf"),
+                List.of("sheets", stack, "--only", "pieces"),
                 List.of("cuts", Ran.demo("reading-room-case.yaml").toString(), "--steps", "1000"),
                 List.of("profile", "1x4"),
                 List.of("quote", Ran.demo("reading-room-order.yaml").toString()),
@@ -101,8 +115,9 @@ class UndeliveredTest {
                 List.of("fmt", stack),
                 List.of("set", stack, "title", "x"));
         for (List<String> words : all) {
-            String[] typed =
-                    Stream.concat(words.stream(), Stream.of("-o", nowhere)).toArray(String[]::new);
+            String[] typed = Stream.concat(
+                            words.stream(), Stream.of("-o", nowhere + (words.contains("sheets") ? ".pdf" : "")))
+                    .toArray(String[]::new);
             assertThat(Ran.of(typed).code()).as(words.toString()).isEqualTo(ExitCode.NOT_WRITTEN);
         }
     }

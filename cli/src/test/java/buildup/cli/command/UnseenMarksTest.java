@@ -12,6 +12,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -51,6 +59,73 @@ class UnseenMarksTest {
             }
         }
         assertThat(written).allSatisfy(UnseenMarksTest::assertSeen);
+    }
+
+    /** Words of a PDF are read as a reader copies them: also its title, its bookmarks and what programs file it by. */
+    @Test
+    void of_pages_and_of_the_answers_of_a_search_neither_words_nor_names_hold_any() throws IOException {
+        String marks = Stream.of(0x1B, 0x9B, 0x200B, 0x2028, 0x202E, 0x2066, 0xFEFF, 0xAD, 0x3164, 0x1D173, 0xE0041)
+                .map("\\U%08X"::formatted)
+                .collect(Collectors.joining());
+        byte[] document = (DOCUMENT.formatted(marks) + """
+                job: { name: "Haw%1$sthorn", client: "cli%1$sent" }
+                revisions: [{ letter: A, date: "20%1$s26", change: "hig%1$sher" }]
+                must: [height <= 60]
+                """.formatted(marks)).getBytes(UTF_8);
+        for (String kind : List.of("pdf", "html", "zip")) {
+            for (String command : kind.equals("pdf") ? List.of("draw", "sheets") : List.of("sheets")) {
+                String out = folder.resolve(command + "." + kind).toString();
+                assertThat(Ran.with(document, command, "-", "-o", out).code()).isLessThanOrEqualTo(ExitCode.PROBLEM);
+            }
+        }
+        Ran.with(
+                document,
+                "sheets",
+                "-",
+                "--only",
+                "cover,section",
+                "-o",
+                folder.resolve("sheets/").toString() + "/");
+        Ran searched = Ran.with(
+                document,
+                "search",
+                "-",
+                "--free",
+                "pieces.rail.top=between 0 and 1 by 1/2, now 0",
+                "-o",
+                folder.resolve("answers").toString());
+        assertSeen(searched.out());
+        List<Path> written;
+        try (Stream<Path> files = Files.walk(folder)) {
+            written = files.filter(Files::isRegularFile).sorted().toList();
+        }
+        assertThat(written).hasSizeGreaterThan(7).anyMatch(path -> path.endsWith("answers/index.html"));
+        for (Path path : written) {
+            assertSeen(folder.relativize(path).toString());
+            String name = path.toString();
+            if (name.endsWith(".pdf")) {
+                read(path).forEach(UnseenMarksTest::assertSeen);
+            } else if (!name.endsWith(".zip")) {
+                assertSeen(Files.readString(path));
+            }
+        }
+        assertThat(read(folder.resolve("sheets.pdf"))).anyMatch(words -> words.matches("(?s).*Haw +thorn.*"));
+    }
+
+    private static List<String> read(Path pdf) throws IOException {
+        try (PDDocument read = Loader.loadPDF(pdf.toFile())) {
+            List<String> words = new ArrayList<>(List.of(
+                    new PDFTextStripper().getText(read),
+                    Objects.requireNonNullElse(read.getDocumentInformation().getTitle(), ""),
+                    // a packet begins with a byte order mark: Adobe, XMP Specification Part 3, 2.6.1, from memory
+                    new String(read.getDocumentCatalog().getMetadata().toByteArray(), UTF_8)
+                            .replace("begin=\"\uFEFF\"", "")));
+            PDDocumentOutline outline = read.getDocumentCatalog().getDocumentOutline();
+            for (PDOutlineItem item : outline == null ? List.<PDOutlineItem>of() : outline.children()) {
+                words.add(item.getTitle());
+            }
+            return words;
+        }
     }
 
     @Test

@@ -1,5 +1,6 @@
 package buildup.shared.text;
 
+import java.util.List;
 import java.util.function.IntUnaryOperator;
 
 /**
@@ -9,9 +10,38 @@ import java.util.function.IntUnaryOperator;
  * are none of them.
  */
 public final class Marks {
-    private static final int SOFT_HYPHEN = 0xAD;
-    private static final int ZERO_WIDTH_SPACE = 0x200B;
-    private static final int BYTE_ORDER_MARK = 0xFEFF;
+    private static final int FIRST_HIDDEN = 0xAD;
+
+    /**
+     * What takes no room: all that Unicode 15 calls default ignorable (DerivedCoreProperties.txt, from memory), but for
+     * joiners, marks of direction, and what chooses the form of a letter of Mongolian, of a Chinese name or of a picture;
+     * and what sets notes between lines. In rising order.
+     */
+    private static final List<Span> HIDDEN = List.of(
+            new Span(FIRST_HIDDEN, FIRST_HIDDEN),
+            new Span(0x34F, 0x34F),
+            new Span(0x115F, 0x1160),
+            new Span(0x17B4, 0x17B5),
+            new Span(0x180E, 0x180E),
+            new Span(0x200B, 0x200B),
+            new Span(0x2060, 0x2065),
+            new Span(0x206A, 0x206F),
+            new Span(0x3164, 0x3164),
+            new Span(0xFEFF, 0xFEFF),
+            new Span(0xFFA0, 0xFFA0),
+            new Span(0xFFF0, 0xFFFB),
+            new Span(0x1BCA0, 0x1BCA3),
+            new Span(0x1D173, 0x1D17A),
+            new Span(0xE0000, 0xE00FF),
+            new Span(0xE01F0, 0xE0FFF));
+
+    private static final List<Span> TURNING = List.of(new Span(0x202A, 0x202E), new Span(0x2066, 0x2069));
+
+    private record Span(int first, int last) {
+        boolean holds(int letter) {
+            return first <= letter && letter <= last;
+        }
+    }
 
     private Marks() {}
 
@@ -57,21 +87,21 @@ public final class Marks {
     }
 
     private static boolean turns(int letter) {
-        return within(letter, 0x202A, 0x202E) || within(letter, 0x2066, 0x2069);
-    }
-
-    private static boolean within(int letter, int first, int last) {
-        return first <= letter && letter <= last;
+        return among(TURNING, letter);
     }
 
     /** What takes no room, and halves of letters. */
     private static boolean hides(int letter) {
-        return letter == SOFT_HYPHEN
-                || letter == ZERO_WIDTH_SPACE
-                || letter == BYTE_ORDER_MARK
-                || within(letter, 0x2060, 0x2064)
-                || within(letter, 0xFFF9, 0xFFFB)
-                || within(letter, 0xE0000, 0xE007F)
-                || Character.getType(letter) == Character.SURROGATE;
+        // most letters that there are, are of English
+        return letter >= FIRST_HIDDEN && (among(HIDDEN, letter) || Character.getType(letter) == Character.SURROGATE);
+    }
+
+    private static boolean among(List<Span> spans, int letter) {
+        for (Span span : spans) {
+            if (span.holds(letter)) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -3,7 +3,9 @@ package buildup.cli.command.files;
 import buildup.shared.notice.Kind;
 import buildup.shared.notice.Notices;
 import java.io.IOException;
-import java.io.OutputStream;
+import java.nio.channels.Channels;
+import java.nio.channels.FileChannel;
+import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.DirectoryIteratorException;
@@ -11,6 +13,7 @@ import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -21,6 +24,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ThreadLocalRandom;
+import java.util.regex.Pattern;
 
 /**
  * Writes an answer to a file: whole or not at all. It is written beside the file and then moved to its place, so that
@@ -32,8 +36,15 @@ public final class OutputFile {
 
     private static final String ENDING = ".part";
 
-    /** A part that is so old belongs to nobody any more: its writer was killed. */
+    /** The names of parts, and of nothing else that a person or another program would call a file of theirs. */
+    private static final Pattern PART_NAME =
+            Pattern.compile(Pattern.quote(PART) + "[0-9a-f]{1,16}" + Pattern.quote(ENDING));
+
+    /** Where a file system cannot tell whether a part is held, one that is so old belongs to nobody any more. */
     private static final Duration OLD = Duration.ofHours(1);
+
+    /** A part that another run swept away between its making and its holding is begun anew; so often. */
+    private static final int MOST_BEGUN = 3;
 
     /** A folder may hold any number of files; so many are looked at for parts that were left behind. */
     private static final int MOST_SWEPT = 1_000;
@@ -177,22 +188,48 @@ public final class OutputFile {
     }
 
     private static void moveInto(Path place, byte[] bytes, boolean over) throws IOException {
-        // a name that nobody can guess would take longer to make than many a file, and what is there is never opened
-        long name = ThreadLocalRandom.current().nextLong();
-        Path beside = Files.createFile(place.resolveSibling(PART + Long.toHexString(name) + ENDING));
-        try {
-            sweep(beside);
-            try (OutputStream out = Files.newOutputStream(beside, StandardOpenOption.WRITE)) {
-                out.write(bytes);
-            }
-            keepRights(place, beside);
+        Part part = Part.beside(place);
+        try (FileChannel held = part.held()) {
+            sweep(part.path());
+            Channels.newOutputStream(held).write(bytes);
+            keepRights(place, part.path());
             if (over) {
-                moveOver(beside, place);
+                moveOver(part.path(), place);
             } else {
-                Files.move(beside, place);
+                Files.move(part.path(), place);
             }
         } finally {
-            Files.deleteIfExists(beside);
+            Files.deleteIfExists(part.path());
+        }
+    }
+
+    /**
+     * A part just begun. Whoever writes one holds it, and a run that is killed lets go of it.
+     *
+     * @param held to be written to, and to be closed once the part has come to its place
+     */
+    private record Part(Path path, FileChannel held) {
+        static Part beside(Path place) throws IOException {
+            for (int begun = 1; ; begun++) {
+                // a name that nobody can guess would take longer to make than many a file, and what is there is never
+                // opened
+                long name = ThreadLocalRandom.current().nextLong();
+                Path path = place.resolveSibling(PART + Long.toHexString(name) + ENDING);
+                FileChannel channel = FileChannel.open(path, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+                if (begun == MOST_BEGUN || (holds(channel) && Files.exists(path))) {
+                    return new Part(path, channel);
+                }
+                channel.close();
+                Files.deleteIfExists(path);
+            }
+        }
+
+        private static boolean holds(FileChannel channel) {
+            try {
+                return Optional.ofNullable(channel.tryLock()).isPresent();
+            } catch (IOException unknownHere) {
+                return true;
+            }
         }
     }
 
@@ -206,7 +243,7 @@ public final class OutputFile {
 
     /** Takes away what killed runs left beside a part just begun; what cannot be taken away is in nobody's way. */
     private static void sweep(Path begun) {
-        try (DirectoryStream<Path> parts = Files.newDirectoryStream(folder(begun), PART + "*" + ENDING)) {
+        try (DirectoryStream<Path> parts = Files.newDirectoryStream(folder(begun), OutputFile::isPart)) {
             // by the clock of the file system alone: the machine's own may be another
             FileTime old =
                     FileTime.from(Files.getLastModifiedTime(begun).toInstant().minus(OLD));
@@ -215,12 +252,31 @@ public final class OutputFile {
                 if (++seen > MOST_SWEPT) {
                     return;
                 }
-                if (Files.isRegularFile(part) && Files.getLastModifiedTime(part).compareTo(old) < 0) {
-                    Files.deleteIfExists(part);
+                if (!part.getFileName().equals(begun.getFileName())) {
+                    sweep(part, old);
                 }
             }
         } catch (IOException | DirectoryIteratorException leftThere) {
             return;
+        }
+    }
+
+    private static boolean isPart(Path path) {
+        return PART_NAME.matcher(path.getFileName().toString()).matches()
+                && Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS);
+    }
+
+    private static void sweep(Path part, FileTime old) throws IOException {
+        try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE)) {
+            if (Optional.ofNullable(channel.tryLock()).isPresent()) {
+                Files.deleteIfExists(part);
+            }
+        } catch (OverlappingFileLockException heldByThisRun) {
+            return;
+        } catch (IOException unknownHere) {
+            if (Files.getLastModifiedTime(part).compareTo(old) < 0) {
+                Files.deleteIfExists(part);
+            }
         }
     }
 

@@ -183,6 +183,9 @@ final class OddValue {
                 "\\uD800",
                 "\\uDC00",
                 "\\U000E0041",
+                "\\u3164",
+                "\\u115F",
+                "\\U0001D173",
                 "\\x1B]0;x\\x07"));
         return marks;
     }
