@@ -35,7 +35,14 @@ final class Chain {
             kept--;
             at = lows[kept];
         }
-        if (kept > first) {
+        if (kept > first && hidesAll(kept, sweep)) {
+            // only the highest of them may reach above what hides them
+            first = highs[kept - 1] - at > Tolerance.EDGE_ON ? kept - 1 : kept;
+            if (first < kept) {
+                lows[first] = at;
+            }
+            push(sweep, sweep.low(), at);
+        } else if (kept > first) {
             nearer.nearer(lows, highs, sweeps, first, kept, sweep, at);
             first = kept;
             for (int i = nearer.size() - 1; i >= 0; i--) {
@@ -54,6 +61,19 @@ final class Chain {
         }
         double shared = Math.min(highs[i], at) - Math.max(lows[i], sweep.low());
         return shared <= Tolerance.EDGE_ON || sweeps[i].against(sweep) == Sweep.Order.NEARER;
+    }
+
+    /** Whether a stretch plainly lies before all fronts below a place, down to the lowest. */
+    private boolean hidesAll(int kept, Sweep sweep) {
+        if (sweep.low() > lows[first]) {
+            return false;
+        }
+        for (int i = first; i < kept; i++) {
+            if (sweeps[i].against(sweep) != Sweep.Order.FARTHER) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private void push(Sweep sweep, double low, double high) {

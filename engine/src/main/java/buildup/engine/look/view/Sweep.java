@@ -30,15 +30,12 @@ final class Sweep {
     private final double end;
     private final double low;
     private final double high;
-    /** The ends of its segment and how long the way between them is, in: asked for whenever two stretches are compared. */
+    /** The ends of its segment: asked for whenever two stretches are compared. */
     private final double fromX;
 
     private final double fromY;
     private final double toX;
     private final double toY;
-    private final double alongX;
-    private final double alongY;
-    private final double length;
     private final boolean straight;
     /** Whether it has met another one of which it was not plain which is nearer. */
     private boolean doubtful;
@@ -59,9 +56,6 @@ final class Sweep {
         this.fromY = segment.from().y();
         this.toX = segment.to().x();
         this.toY = segment.to().y();
-        this.alongX = toX - fromX;
-        this.alongY = toY - fromY;
-        this.length = Math.sqrt(alongX * alongX + alongY * alongY);
     }
 
     Viewpoint view() {
@@ -141,40 +135,59 @@ final class Sweep {
 
     /** Nearer where all of another line lies on the left of this one, farther where all of it lies on its right. */
     private Order sideOf(Sweep other) {
-        double from = left(other.fromX, other.fromY);
-        double to = left(other.toX, other.toY);
-        double least = Math.min(from, to);
-        double most = Math.max(from, to);
-        double rounding = Tolerance.COINCIDENT * length;
-        if (least >= -rounding) {
-            return most > Tolerance.SNAP * length ? Order.NEARER : most <= rounding ? Order.LEVEL : Order.UNKNOWN;
+        double alongX = toX - fromX;
+        double alongY = toY - fromY;
+        // how far the ends of the other lie to the left of the way along this line, times the length of that way
+        double from = alongX * (other.fromY - fromY) - alongY * (other.fromX - fromX);
+        double to = alongX * (other.toY - fromY) - alongY * (other.toX - fromX);
+        // no less than the length, and no root to take
+        double surely = Tolerance.SNAP * (Math.abs(alongX) + Math.abs(alongY));
+        if (Math.abs(from) > surely && Math.abs(to) > surely) {
+            return from > 0 != to > 0 ? Order.UNKNOWN : from > 0 ? Order.NEARER : Order.FARTHER;
         }
-        return most <= rounding && least < -Tolerance.SNAP * length ? Order.FARTHER : Order.UNKNOWN;
+        return sideOf(from, to, Math.sqrt(alongX * alongX + alongY * alongY));
     }
 
-    /** How far a place lies to the left of the way along this line, times the length of that way. */
-    private double left(double x, double y) {
-        return alongX * (y - fromY) - alongY * (x - fromX);
+    /** @param from, to how far two ends lie to the left, times the length of the line */
+    private static Order sideOf(double from, double to, double length) {
+        double rounding = Tolerance.COINCIDENT * length;
+        double plain = Tolerance.SNAP * length;
+        if (from >= -rounding && to >= -rounding) {
+            if (from > plain || to > plain) {
+                return Order.NEARER;
+            }
+            return from <= rounding && to <= rounding ? Order.LEVEL : Order.UNKNOWN;
+        }
+        boolean right = from <= rounding && to <= rounding;
+        return right && (from < -plain || to < -plain) ? Order.FARTHER : Order.UNKNOWN;
     }
 
     /** The stretches of a segment that face the viewpoint (key falling along the walk), edge-on ones left out. */
     static List<Sweep> facing(Viewpoint view, Segment segment, int body) {
+        List<Sweep> facing = new ArrayList<>(2);
+        facing(view, segment, body, facing);
+        return facing;
+    }
+
+    /** Adds those stretches to a list. */
+    static void facing(Viewpoint view, Segment segment, int body, List<Sweep> facing) {
         if (segment instanceof Line line) {
             if (!view.mayFace(line)) {
-                return List.of();
+                return;
             }
             double first = view.key(line.from());
             double last = view.key(line.to());
             if (!view.acrossSeam(first, last)) {
-                return whole(view, line, body, first, last);
+                whole(view, line, body, first, last, facing);
+                return;
             }
         }
         List<Double> seams = view.seams(segment);
         if (segment instanceof Line line && seams.isEmpty()) {
-            return besideSeam(view, line, body);
+            besideSeam(view, line, body, facing);
+            return;
         }
         List<Double> cuts = cuts(view, segment, seams);
-        List<Sweep> facing = new ArrayList<>();
         for (int i = 0; i + 1 < cuts.size(); i++) {
             double start = cuts.get(i);
             double end = cuts.get(i + 1);
@@ -193,23 +206,25 @@ final class Sweep {
                 facing.add(new Sweep(view, segment, body, start, end, last, first));
             }
         }
-        return facing;
     }
 
     /** Of a straight segment across no seam, which faces the viewpoint with all of it or not at all. */
-    private static List<Sweep> whole(Viewpoint view, Line line, int body, double first, double last) {
-        return first - last > Tolerance.EDGE_ON ? List.of(new Sweep(view, line, body, 0, 1, last, first)) : List.of();
+    private static void whole(Viewpoint view, Line line, int body, double first, double last, List<Sweep> facing) {
+        if (first - last > Tolerance.EDGE_ON) {
+            facing.add(new Sweep(view, line, body, 0, 1, last, first));
+        }
     }
 
     /** Of a straight segment across no seam, an end of which may lie on one and has two keys then. */
-    private static List<Sweep> besideSeam(Viewpoint view, Line line, int body) {
+    private static void besideSeam(Viewpoint view, Line line, int body, List<Sweep> facing) {
         double middle = view.key(line.at(0.5));
-        return whole(
+        whole(
                 view,
                 line,
                 body,
                 beside(view, view.key(line.from()), middle),
-                beside(view, view.key(line.to()), middle));
+                beside(view, view.key(line.to()), middle),
+                facing);
     }
 
     private static double beside(Viewpoint view, double key, double middle) {

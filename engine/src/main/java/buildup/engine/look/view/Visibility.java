@@ -18,19 +18,21 @@ public final class Visibility {
     public record Met(int body, Point at) {}
 
     private final Viewpoint view;
-    /** The segments of the outlines, and for each of them the stretches that face the viewpoint. */
     private final Segment[] segments;
+    /** The stretches of all segments that face the viewpoint, and for each segment where its own begin. */
+    private final List<Sweep> facing;
 
-    private final List<List<Sweep>> facing;
+    private final int[] begins;
 
     private final Fronts fronts;
     /** Which of the outlines will be asked about next, if they are asked in their order; a guess, and no more. */
     private int next;
 
-    private Visibility(Viewpoint view, Segment[] segments, List<List<Sweep>> facing, Fronts fronts) {
+    private Visibility(Viewpoint view, Segment[] segments, List<Sweep> facing, int[] begins, Fronts fronts) {
         this.view = view;
         this.segments = segments;
         this.facing = facing;
+        this.begins = begins;
         this.fronts = fronts;
     }
 
@@ -40,16 +42,18 @@ public final class Visibility {
      * @param outlines closed rings of true segments, wood on the left, in any order; they may touch and may cross
      */
     public static Visibility of(Viewpoint view, List<Surface> outlines) {
-        List<List<Sweep>> facing = new ArrayList<>(outlines.size());
+        List<Sweep> facing = new ArrayList<>(outlines.size());
+        int[] begins = new int[outlines.size() + 1];
         List<Fronts> level = new ArrayList<>();
         Segment[] segments = new Segment[outlines.size()];
         Chain chain = new Chain();
-        for (Surface surface : outlines) {
-            List<Sweep> own = Sweep.facing(view, surface.segment(), surface.body());
-            segments[facing.size()] = surface.segment();
-            facing.add(own);
-            for (int i = 0; i < own.size(); i++) {
-                Sweep sweep = own.get(i);
+        for (int segment = 0; segment < segments.length; segment++) {
+            Surface surface = outlines.get(segment);
+            segments[segment] = surface.segment();
+            Sweep.facing(view, surface.segment(), surface.body(), facing);
+            begins[segment + 1] = facing.size();
+            for (int i = begins[segment]; i < facing.size(); i++) {
+                Sweep sweep = facing.get(i);
                 if (!chain.takes(sweep)) {
                     level.add(chain.taken());
                     chain.takes(sweep);
@@ -68,7 +72,7 @@ public final class Visibility {
             level = next;
         }
         level.get(0).join();
-        return new Visibility(view, segments, facing, level.get(0));
+        return new Visibility(view, segments, facing, begins, level.get(0));
     }
 
     /** From where it is looked. */
@@ -90,12 +94,19 @@ public final class Visibility {
 
     /** The stretches of a segment that the viewpoint sees, in walking order. */
     public List<Stretch> seen(Segment target) {
-        List<Sweep> sweeps = sweeps(target);
-        if (sweeps.isEmpty()) {
-            return List.of();
+        // known, where it is the next of the outlines
+        int guess = next < segments.length ? next : 0;
+        if (guess < segments.length && segments[guess] == target) {
+            next = guess + 1;
+            return seen(facing, begins[guess], begins[next]);
         }
+        List<Sweep> own = Sweep.facing(view, target, NO_BODY);
+        return seen(own, 0, own.size());
+    }
+
+    private List<Stretch> seen(List<Sweep> sweeps, int from, int to) {
         List<Stretch> seen = List.of();
-        for (int i = 0; i < sweeps.size(); i++) {
+        for (int i = from; i < to; i++) {
             Sweep sweep = sweeps.get(i);
             boolean plain = sweep.body() != NO_BODY && !sweep.doubtful();
             seen = plain ? own(sweep, seen) : seen(sweep, seen);
@@ -110,16 +121,6 @@ public final class Visibility {
             out = show(sweep, fronts.low(i), fronts.high(i), out);
         }
         return out;
-    }
-
-    /** The stretches of a segment that face the viewpoint: known, where it is the next of the outlines. */
-    private List<Sweep> sweeps(Segment target) {
-        int guess = next < segments.length ? next : 0;
-        if (guess < segments.length && segments[guess] == target) {
-            next = guess + 1;
-            return facing.get(guess);
-        }
-        return Sweep.facing(view, target, NO_BODY);
     }
 
     private List<Stretch> seen(Sweep sweep, List<Stretch> before) {
