@@ -129,7 +129,12 @@ final class ClearanceNotices {
     static final Phrase MOVE_BACK = Phrase.of("Move it back {by}.");
     static final Phrase MOVE_UP = Phrase.of("Move it up {by}.");
     static final Phrase MOVE_DOWN = Phrase.of("Move it down {by}.");
-    static final Phrase KEEP_OUT = Phrase.of("Bring the stack {by} away from it.");
+    static final Phrase STACK_UP = Phrase.of("Raise the stack by {by}.");
+    static final Phrase STACK_DOWN = Phrase.of("Lower the stack by {by}.");
+    static final Phrase END_BEFORE = Phrase.of("End the run before it.");
+    static final Phrase END_BEFORE_DOOR = Phrase.of("End the run before the leaf's swing.");
+    static final Phrase END_BEFORE_WALL = Phrase.of("End the run {by} farther from it.");
+    static final Phrase HANG_FARTHER = Phrase.of("Hang it {by} farther out.");
 
     private ClearanceNotices() {}
 }

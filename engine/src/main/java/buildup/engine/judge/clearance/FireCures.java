@@ -43,7 +43,7 @@ final class FireCures {
         List<Cure> cures = ways(piece, raise, back(wrong))
                 .filter(way -> way.mending()
                         .flatMap(Mending::section)
-                        .filter(after -> clears(piece, after))
+                        .filter(after -> clears(piece, after) && Carried.asBefore(section, after))
                         .isPresent())
                 .map(way -> new Cure(way.words(), way.mending().orElseThrow().changes()))
                 .toList();

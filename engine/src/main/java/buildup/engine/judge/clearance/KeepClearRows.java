@@ -40,7 +40,8 @@ final class KeepClearRows {
         return row.margin() < -Tolerance.TOUCHING;
     }
 
-    private static double air(Outline outline, KeepClear place) {
+    /** Air between an outline and a place, in; negative is how far it reaches in by the shortest way out. */
+    static double air(Outline outline, KeepClear place) {
         if (place.center().isPresent()) {
             Point center = place.center().get();
             return outline.holds(center) ? -outline.distance(center) : outline.distance(center);

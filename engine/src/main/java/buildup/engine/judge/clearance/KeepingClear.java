@@ -107,7 +107,10 @@ public final class KeepingClear {
                 .with("allowed", Figure.atMost(worst.allowed().orElse(0)))
                 .with("rule", worst.rule().name())
                 .with("others", others(worst, rows, all))
-                .amount(Figure.atLeast(-worst.margin().orElse(0)))
+                .amount(Figure.atLeast(
+                        worst.spare().isPresent()
+                                ? missing(worst)
+                                : -worst.margin().orElse(0)))
                 .at(mark(section, firebox, worst))
                 .of(worst.piece());
     }

@@ -73,6 +73,29 @@ class KeepingClearTest {
         assertThat(reply(known, Topic.FIRE)).isEqualTo(Reply.TRUST);
     }
 
+    /**
+     * By the rule, 1/8 of projection for each inch from 6 to 12 and any past 12: the frieze, 3/4 thick at 1, is 5 short of
+     * its 6; the cap on it, 6 deep at 9, is 3 short of 12 though it projects much farther.
+     */
+    @Test
+    void of_what_is_too_near_the_fire_the_farthest_from_right_decides_and_no_cure_lifts_it_off_what_carries_it() {
+        String yaml = """
+                wood: check-wood
+                space: { floor: -32, ceiling: 60 }
+                pieces:
+                  - { name: frieze, profile: board 3/4 x 8, back: wall, bottom: 1 }
+                  - { name: cap, profile: board 1 x 6, lay: flat, back: wall, bottom: 9 }
+                firebox: { top: 0, rules: [IRC 2018] }
+                """;
+        assertThat(Answered.because(yaml, Topic.FIRE)).startsWith("'frieze' is only 1 above the fire opening");
+        assertThat(Answered.messages(Answered.of(yaml), Level.PROBLEM))
+                .filteredOn(said -> said.startsWith("'cap' is only 9"))
+                .singleElement()
+                .asString()
+                .doesNotContain("Raise it by")
+                .contains("Raise the whole stack by 5.");
+    }
+
     @Test
     void what_hangs_in_front_of_the_opening_is_told_so() {
         assertThat(Answered.messages(Answered.of(edge("firebox: { top: 10, rules: NFPA 211 2016 }\n")), Level.PROBLEM))
@@ -193,14 +216,55 @@ class KeepingClearTest {
                 .containsExactly("'edge' reaches 1/2 into 'closet door' (door). Move it up 3/4.");
     }
 
+    /** By Pythagoras: at 3 across, 4 of air want the root of 7 from its lower edge on, 12 - 8 + 2.646 - 2 = 4.646 up. */
     @Test
-    void too_little_air_is_told_with_what_is_missing() {
+    void too_little_air_is_told_with_what_is_missing_and_a_direction() {
         assertThat(Answered.messages(
                         Answered.of(
                                 edge("keep-clear: [{ name: head, kind: sprinkler, out: 4-1/4, up: 10, clear: 4 }]\n")),
                         Level.PROBLEM))
                 .containsExactly("'edge' leaves 3 of air to 'head' (sprinkler), which wants 4: 1 too little."
-                        + " Bring the stack 1 away from it.");
+                        + " Move it up 4-11/16.");
+    }
+
+    private static final String CAP =
+            "  - { name: cap, profile: board 1 x 4, lay: flat, back: wall, bottom: edge.top }\n";
+
+    private static List<String> problems(String more) {
+        return Answered.messages(Answered.of(edge(more)), Level.PROBLEM);
+    }
+
+    /** Away from the leaf is into the wall, and the leaf is higher than any trim is moved: common practice, no source. */
+    @Test
+    void where_no_move_in_the_section_clears_a_door_the_run_ends_before_its_swing() {
+        assertThat(problems("keep-clear: [{ name: leaf, kind: door, width: 30, top: 40, bottom: -31, clear: 1/4 }]\n"))
+                .containsExactly("'edge' reaches 1-1/4 into 'leaf' (door). End the run before the leaf's swing.");
+    }
+
+    /** A socket's plate ends 1 under the board and wants 2: the cap lies on the board, so both go up by 1. */
+    @Test
+    void what_lies_on_another_piece_goes_up_with_it() {
+        String yaml = edge(CAP.replace("edge.top", "12")
+                + "keep-clear: [{ name: socket, face: 1, bottom: 3, top: 7, clear: 2 }]\n");
+        assertThat(Answered.messages(Answered.of(yaml), Level.PROBLEM))
+                .contains(
+                        "'edge' leaves 1 of air to 'socket' (box), which wants 2: 1 too little. Raise the stack by 1.");
+    }
+
+    /** A cap 4 deep at 12 to 13 before a shade from 2 out, 9 to 12-1/2 up: up it would leave its board, so less deep by 2. */
+    @Test
+    void a_cap_is_not_lifted_off_the_board_that_carries_it() {
+        assertThat(problems(
+                        CAP + "keep-clear: [{ name: roll, kind: shade, back: 2, roll: 3, bottom: 9, top: 12-1/2 }]\n"))
+                .contains("'cap' reaches 1/2 into 'roll' (shade). Make it 2 wide.");
+    }
+
+    @Test
+    void a_shade_before_trim_that_can_be_no_smaller_is_hung_farther_out() {
+        assertThat(
+                        problems(
+                                "keep-clear: [{ name: roll, kind: shade, back: 1, roll: 3, bottom: 0, top: 30, clear: 1/2 }]\n"))
+                .containsExactly("'edge' reaches 1/4 into 'roll' (shade). Hang it 3/4 farther out.");
     }
 
     @Test
