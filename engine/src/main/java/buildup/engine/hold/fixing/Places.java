@@ -6,7 +6,6 @@ import buildup.engine.hold.nail.Fixed;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.sight.Sighting;
 import buildup.engine.section.compose.Section;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -40,9 +39,11 @@ public final class Places {
                 .filter(fastener -> fastener.kind() == Fastener.Kind.SCREW)
                 .toList();
         List<Proposals.Seat> seats = Proposals.Seat.of(nailing, piece);
-        List<Fixed> places = new ArrayList<>(new Proposals(nailing, all).all(seats));
-        places.addAll(new Proposals(nailing, screws).all(seats));
-        return List.copyOf(places);
+        return Stream.concat(
+                        new Proposals(nailing, all).all(seats).stream(),
+                        new Proposals(nailing, screws).all(seats).stream())
+                .distinct()
+                .toList();
     }
 
     /** Places of one piece where a fastener of the catalog would hold, if its tool got in. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import buildup.engine.Answered;
 import buildup.engine.Answers;
 import buildup.engine.Bench;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -104,6 +105,23 @@ class WhereRowsGoTest {
         Support bare = Answered.sound(stack(load("shelf", 5, 5), pieces)).support();
         assertThat(bare.proposed()).isEmpty();
         assertThat(bare.cured()).isFalse();
+    }
+
+    /** Framing close over the shelf leaves its back edge, and there the long screw that is found first is the best screw too. */
+    @Test
+    void no_row_is_told_twice() {
+        LeastRow best = best(Answered.sound(stack(
+                load("shelf", 5, 5),
+                "name: ledge, kind: framing, section: [out 6, up 6], face: 0, top: 0",
+                "name: over, kind: framing, section: [out 20, up 4], back: -8, bottom: 2",
+                "name: shelf, profile: board 3/4 x 10, lay: flat, back: -4, bottom: 0")));
+        List<LeastRow> all = new ArrayList<>(best.others());
+        all.add(best);
+        assertThat(all)
+                .extracting(row ->
+                        row.nail().head() + " " + row.nail().fastening().use().call() + " "
+                                + row.nail().fastening().angle())
+                .doesNotHaveDuplicates();
     }
 
     /** With the load on its back end it stands; the row has to hold it without. */
