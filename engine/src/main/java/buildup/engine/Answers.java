@@ -221,6 +221,7 @@ public final class Answers {
                 approaches(),
                 joints(),
                 fixed(),
+                landings.answer(),
                 support(),
                 order(),
                 year(),

@@ -1,6 +1,7 @@
 package buildup.engine.judge.verdict;
 
 import buildup.catalog.Catalog;
+import buildup.engine.hold.framing.Landing;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.order.PuttingUp;
 import buildup.engine.hold.season.Year;
@@ -22,6 +23,7 @@ import java.util.Set;
 /**
  * The answers that a verdict is given on.
  *
+ * @param landings of the rows of nails, on each stretch whose studs and joists are given
  * @param notices all that was said of the stack
  * @param keys the blocks that the document holds, by their keys
  */
@@ -33,6 +35,7 @@ public record Facts(
         List<Approach> approaches,
         Joints joints,
         List<Fixed> fixed,
+        List<Landing> landings,
         Support support,
         PuttingUp order,
         Year year,
@@ -49,6 +52,7 @@ public record Facts(
         sights = List.copyOf(sights);
         approaches = List.copyOf(approaches);
         fixed = List.copyOf(fixed);
+        landings = List.copyOf(landings);
         must = List.copyOf(must);
         notices = List.copyOf(notices);
         keys = Set.copyOf(keys);

@@ -152,7 +152,19 @@ final class HoldingRows {
         said.forEach((on, pieces) -> phrases.add((on.isEmpty() ? VerdictWords.SAID_FIXED : VerdictWords.SAID_FIXED_TO)
                 .with("pieces", VerdictWords.names(pieces))
                 .with("other", on)));
+        if (facts.fixed().stream().anyMatch(this::needsStuds)) {
+            phrases.add(VerdictWords.A_STUD_THERE);
+        }
         return phrases;
+    }
+
+    /** Whether a row goes into the wall where no plan says what stands behind it. */
+    private boolean needsStuds(Fixed row) {
+        return row.drive().held().stream()
+                        .map(facts.section()::body)
+                        .anyMatch(body -> !body.piece() && body.name().equals("wall"))
+                && facts.landings().stream()
+                        .noneMatch(landing -> landing.fixed().fastening().equals(row.fastening()));
     }
 
     /** Whether it was said of a piece that nothing is there to nail it into: then nobody is to read that it is nailed. */

@@ -102,6 +102,8 @@ final class VerdictWords {
 
     static final Phrase HANG = Phrase.of("all but {pieces}, which hang on nails that are not given");
 
+    static final Phrase A_STUD_THERE = Phrase.of("a stud at each nail into the wall, since none are given");
+
     static final Phrase SAID_FIXED_TO = Phrase.of("{pieces} fixed to {other}, as said");
 
     static final Phrase SAID_FIXED = Phrase.of("{pieces} fixed, as said");

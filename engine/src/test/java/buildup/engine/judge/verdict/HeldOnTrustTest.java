@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.engine.Answered;
 import buildup.engine.judge.verdict.Ruling.Reply;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.length.LengthUnit;
+import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -40,5 +44,26 @@ class HeldOnTrustTest {
             assertThat(Answered.because(yaml, Topic.STANDS))
                     .isEqualTo("all but shelf, which hangs on nails that are not given");
         }
+    }
+
+    @Test
+    void that_a_stud_stands_at_each_nail_is_trusted_until_the_plan_says_where_they_are() {
+        String stack = """
+                wood: yellow-poplar
+                pieces: [{ name: frieze, profile: board 3/4 x 7, back: wall, bottom: 0 }]
+                fastenings: [{ name: n, piece: frieze, use: 15 ga x 2-1/2, at: { up: 3 }, first: 8 }]
+                plan: [{ left: square, right: square, STUDS stretches: [{ name: north, length: 96 }] }]
+                """;
+        String trusted = "a stud at each nail into the wall, since none are given";
+        assertThat(trusted(stack.replace("STUDS", ""))).contains(trusted);
+        assertThat(trusted(stack.replace("STUDS", "studs: { every: 16, first: 8 },")))
+                .doesNotContain(trusted);
+        assertThat(trusted(stack.replace("STUDS", "studs: masonry,"))).doesNotContain(trusted);
+    }
+
+    private static List<String> trusted(String yaml) {
+        return Answered.sound(yaml).verdict().trusted().stream()
+                .map(new FigurePrinter(LengthUnit.INCH)::print)
+                .toList();
     }
 }
