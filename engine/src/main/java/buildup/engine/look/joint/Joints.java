@@ -139,20 +139,17 @@ public record Joints(List<OpenJoint> open, List<Integer> unseen) {
         }
 
         private boolean placedBy(int piece, int other, Line throat) {
-            Optional<Placed> placed = section.body(piece).placed();
-            if (placed.isEmpty()) {
-                return false;
-            }
             for (Axis axis : Axis.values()) {
                 double across = axis == Axis.OUT
                         ? -throat.direction(0).x()
                         : -throat.direction(0).y();
                 if (Math.abs(across) > 0.5) {
-                    Optional<Rule> rule = across > 0
-                            ? placed.get().piece().rules().low(axis)
-                            : placed.get().piece().rules().high(axis);
-                    if (rule.filter(found -> says(found, other, axis, across > 0, throat.length()))
-                            .isPresent()) {
+                    boolean low = across > 0;
+                    List<Integer> others = flush(other, axis, !low);
+                    if (flush(piece, axis, low).stream()
+                            .flatMap(one -> rule(one, axis, low).stream()
+                                    .filter(rule -> one == piece || rule instanceof Rule.ByEdge))
+                            .anyMatch(rule -> says(rule, others, axis, low, throat.length()))) {
                         return true;
                     }
                 }
@@ -160,17 +157,42 @@ public record Joints(List<OpenJoint> open, List<Integer> unseen) {
             return false;
         }
 
+        private Optional<Rule> rule(int body, Axis axis, boolean low) {
+            return section.body(body)
+                    .placed()
+                    .map(Placed::piece)
+                    .flatMap(piece ->
+                            low ? piece.rules().low(axis) : piece.rules().high(axis));
+        }
+
+        /** A body, and those it touches that end level with it on that side: what is planted flush has its gap too. */
+        private List<Integer> flush(int body, Axis axis, boolean low) {
+            double side = side(body, axis, low);
+            return IntStream.concat(
+                            IntStream.of(body),
+                            IntStream.range(0, section.bodies().size())
+                                    .filter(one -> one != body && section.touches(one, List.of(body)))
+                                    .filter(one -> Math.abs(side(one, axis, low) - side) < Tolerance.TOUCHING))
+                    .boxed()
+                    .toList();
+        }
+
+        private double side(int body, Axis axis, boolean low) {
+            Box box = section.body(body).outline().box();
+            return low ? axis.low(box) : axis.high(box);
+        }
+
         /** Whether a rule names the other side of the slot, and the width as its offset. */
-        private boolean says(Rule rule, int other, Axis axis, boolean low, double width) {
+        private boolean says(Rule rule, List<Integer> others, Axis axis, boolean low, double width) {
             if (rule instanceof Rule.ByEdge edge) {
-                return edge.piece().equals(section.name(other))
+                return others.stream().map(section::name).anyMatch(edge.piece()::equals)
                         && edge.edge().equals(low ? axis.high() : axis.low())
                         && Math.abs(Math.abs(edge.offset()) - width) < Tolerance.TOUCHING;
             }
             // a plain length names no landmark, and is on either axis
             return rule instanceof Rule.Level level
                     && level.axis().isPresent()
-                    && !section.body(other).piece();
+                    && !section.body(others.get(0)).piece();
         }
     }
 }

@@ -283,6 +283,27 @@ class OpenJointTest {
         assertThat(told(space, shelf + "wall, top: 11-3/4").wrong()).hasSize(1);
     }
 
+    /** A bed planted flush has the gap that is asked of what it is planted on; one that stands off it has another. */
+    @Test
+    void a_meant_gap_is_meant_of_what_is_planted_flush_too() {
+        String space = "{ ceiling: 12, wall: { solid: yes } }";
+        String bed = "name: bed, profile: board 3/4 x 1, back: frieze.face, top: frieze.top";
+        assertThat(told(space, FRIEZE, bed, soffit("frieze.top + 3/16")).wrong())
+                .isEmpty();
+        assertThat(told(space, FRIEZE, bed, soffit("5.6875")).wrong())
+                .as("nobody wrote it")
+                .isNotEmpty();
+        assertThat(told(space, FRIEZE, bed + " - 1/8", soffit("frieze.top + 3/16"))
+                        .wrong())
+                .as("5/16 over a bed that is not flush")
+                .hasSize(1);
+        String hood = "name: hood, profile: board 3/4 x 1, back: cap.face, bottom: cap.bottom";
+        String cap = "name: cap, profile: board 3/4 x 3, back: wall, bottom: frieze.top + 3/16";
+        assertThat(told(space, FRIEZE, bed, cap, hood).wrong())
+                .as("flush on both sides of the gap")
+                .isEmpty();
+    }
+
     @Test
     void a_gap_that_the_document_speaks_of_elsewhere_is_meant() {
         String text = Bench.head("space: { wall: { solid: yes } }\n" + EYES) + Bench.list(FRIEZE, soffit("5.6875"));
