@@ -18,7 +18,8 @@ import java.util.Optional;
  * Finds architrave, frieze and cornice in a stack. Named parts are taken as named. Else the frieze is the piece of trim
  * with the tallest upright face that something above projects beyond, what is seen before it on the way up is the
  * architrave, and what is seen after it is the cornice: a rule of our own. What is planted on the frieze below that face
- * is of the frieze. A part begins where it is first seen on the way up; a bed molding that covers the top of the frieze counts to the cornice.
+ * is of the frieze; what hangs before it, as a fascia from its soffit, is not. A part begins where it is first seen on the
+ * way up; a bed molding that covers the top of the frieze counts to the cornice.
  */
 final class PartFinder {
     /** A face lower than this share of the stack is no frieze. */
@@ -130,6 +131,7 @@ final class PartFinder {
             // a neck that is planted on the foot of the frieze does not end it
             double top = tallest(frieze.get()).map(face -> face.box().top()).orElse(0.0);
             while (cornice < inOrder.size()
+                    && isPlanted(inOrder.get(cornice), inOrder.subList(at, cornice))
                     && least(members(List.of(inOrder.get(cornice)))) < top - Tolerance.TOUCHING) {
                 cornice++;
             }
@@ -139,6 +141,12 @@ final class PartFinder {
             bodies.put(EntablaturePart.CORNICE, inOrder.subList(cornice, inOrder.size()));
         }
         return bodies;
+    }
+
+    /** Whether it lies against one of some bodies: what hangs before the frieze from a soffit is not planted on it. */
+    private boolean isPlanted(int body, List<Integer> on) {
+        return section.contacts().stream()
+                .anyMatch(contact -> contact.of(body) && contact.length() > 0 && on.contains(contact.other(body)));
     }
 
     private boolean isOverhung(int body, List<Integer> inOrder) {

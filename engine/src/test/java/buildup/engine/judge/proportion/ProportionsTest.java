@@ -96,6 +96,22 @@ class ProportionsTest {
     }
 
     /** Serlio, Book IV, D = 12: three parts alike; cornice 1.5, 3.0, 1.5; its projection taken as its height. */
+    /** A frieze from 4 to 11-1/4, before which a fascia hangs down from its soffit to 10-3/4: 4, 6-3/4 and 1-3/4 of 12-1/2. */
+    @Test
+    void a_fascia_that_hangs_before_the_frieze_is_of_the_cornice() {
+        Proportion reading = reading("""
+                wood: check-wood
+                pieces:
+                  - { name: arch, profile: board 1 x 4, back: wall, bottom: 0 }
+                  - { name: frieze, profile: board 3/4 x 7-1/4, back: wall, bottom: arch.top }
+                  - { name: soffit, kind: nailer, section: [out 3, up 3/4], back: wall, bottom: frieze.top }
+                  - { name: fascia, profile: board 3/4 x 1-3/4, back: soffit.face, bottom: 10-3/4 }
+                proportion: {}
+                """);
+        assertThat(share(reading, EntablaturePart.FRIEZE)).isEqualTo(6.75 / 12.5, within(1e-9));
+        assertThat(share(reading, EntablaturePart.CORNICE)).isEqualTo(1.75 / 12.5, within(1e-9));
+    }
+
     /** 7-1/4 of board, a neck at 1/2 on it, and a bed of 1-1/2 that covers its top: 5-3/4 are frieze. */
     @Test
     void a_neck_planted_on_the_foot_of_the_frieze_does_not_end_it() {
