@@ -151,9 +151,8 @@ final class LeastRows {
         for (Candidate one : strongest(fall, movement, given)) {
             Model driven = room(rest, one.nail(), one.instead()).with(ties(one.nail(), 12 / closest(one.nail())));
             Optional<Movement> left = weights.stream()
-                    .filter(set -> Mechanism.falls(driven, set))
-                    .findFirst()
-                    .flatMap(set -> Mechanism.falling(driven, set));
+                    .flatMap(set -> Mechanism.falling(driven, set).stream())
+                    .findFirst();
             List<Fixed> beside = new ArrayList<>(others(one.instead()));
             beside.add(one.nail());
             for (Candidate other :

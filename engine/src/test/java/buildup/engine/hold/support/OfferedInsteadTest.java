@@ -9,6 +9,7 @@ import buildup.engine.Bench;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.section.compose.Section;
 import buildup.shared.document.edit.Editor;
+import buildup.shared.notice.Cure;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
@@ -91,6 +92,42 @@ class OfferedInsteadTest {
                 .hasSize(2)
                 .allSatisfy(
                         notice -> assertThat(NoticeWords.INCHES.cure(notice)).doesNotContain("joist"));
+    }
+
+    /** NDS 2018 has no value for a nail in masonry (from memory); the brad in the post has one, which is too small. */
+    @Test
+    void who_nails_into_masonry_may_answer_for_just_what_is_nailed_there() {
+        Answers answers = Answered.sound(Bench.head("""
+                space: { floor: -90 }
+                fastenings:
+                  - { name: one, piece: lower, use: 15 ga x 2-1/2, at: { up: 3 } }
+                  - { name: two, piece: upper, use: 15 ga x 2-1/2, at: { up: 13 } }
+                  - { name: brad, piece: rail, use: 23 ga x 1-1/8, at: { up: 2 } }
+                plan: [{ left: die, right: die, studs: masonry, stretches: [{ name: north, length: 90 }] }]
+                loads: [{ name: coats, on: rail, out: 31, load: 90 lb/ft }]""")
+                + Bench.list(
+                        "name: lower, profile: board 3/4 x 5-1/2, back: wall, bottom: 0",
+                        "name: upper, profile: board 3/4 x 5-1/2, back: wall, bottom: 10",
+                        "name: post, kind: framing, section: [out 3, up 12], face: 30, top: 8",
+                        "name: rail, profile: board 1 x 4, back: 30, bottom: 0"));
+        List<Notice> told = told(answers.section(), answers.fixed());
+        assertThat(told).hasSize(3);
+        for (Notice notice : told) {
+            String piece = notice.piece().orElseThrow();
+            assertThat(NoticeWords.INCHES.cure(notice))
+                    .as(piece)
+                    .isEqualTo(
+                            piece.equals("rail")
+                                    ? NoticeWords.INCHES.cure(
+                                            SupportNotices.FALLS.notice().cure(Cure.of(SupportNotices.NO_ROW)))
+                                    : "No value is published for their nails there: carry it on a ledge, or answer for it"
+                                            + " yourself by 'fixed: wall' on " + piece + ".");
+            assertThat(NoticeWords.INCHES.edits(notice).toString())
+                    .isEqualTo(
+                            piece.equals("rail")
+                                    ? "[]"
+                                    : "[Set[place=pieces." + piece + ".fixed, value=Text[text=wall]]]");
+        }
     }
 
     /** 1/500 past the edge is nearer than touching is told. */

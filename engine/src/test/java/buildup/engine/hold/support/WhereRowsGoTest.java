@@ -86,6 +86,25 @@ class WhereRowsGoTest {
         assertThat(best.others()).isNotEmpty();
     }
 
+    /** The same on a ledge that takes nails: the bridge could be nailed as well, and is not what tips. */
+    @Test
+    void what_falls_is_nailed_itself_where_it_can_be() {
+        Answers answers = Answered.sound(stack(
+                load("lever", 8.5, 3),
+                "name: far, kind: framing, section: [out 6, up 6], back: -20, top: 3/4",
+                "name: ledge, kind: framing, section: [out 4, up 6], back: -1, top: 0",
+                "name: lever, profile: board 3/4 x 12, lay: flat, back: -3, bottom: 0",
+                "name: bridge, profile: board 3/4 x 18, lay: flat, back: -20, bottom: 3/4"));
+        assertThat(answers.support().whole().falls().get(0).pieces())
+                .extracting(answers.section()::name)
+                .containsExactly("lever", "bridge");
+        LeastRow best = best(answers);
+        assertThat(answers.section().name(best.nail().piece())).isEqualTo("lever");
+        assertThat(best.others())
+                .allSatisfy(row ->
+                        assertThat(answers.section().name(row.nail().piece())).isEqualTo("lever"));
+    }
+
     /** Framing lies 1-1/4 over the shelf, as deep as the shelf: no tool gets between, but whoever drove the row will again. */
     @Test
     void where_no_tool_gets_in_a_stronger_row_is_offered_only_where_one_stands_already() {
@@ -176,6 +195,9 @@ class WhereRowsGoTest {
         for (LeastRow row : support.proposed()) {
             assertThat(row.needed()).isCloseTo(count, within(1e-6));
             assertThat(row.fall()).isZero();
+            assertThat(row.nail().fastening().first())
+                    .as("nothing is in their way")
+                    .isZero();
             assertThat(row.spacing())
                     .isEqualTo(List.of(16.0, 12.0, 8.0, 6.0, 4.0).stream()
                             .filter(spacing -> 12 / spacing >= count)
