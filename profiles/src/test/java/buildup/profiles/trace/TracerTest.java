@@ -224,6 +224,23 @@ class TracerTest {
                 .matches("Last point is \\d\\.\\d\\d mm short of the first\\. Closed it, or was a piece lost\\?");
     }
 
+    @Test
+    void a_drawing_by_its_corners_whose_ends_do_not_meet_is_closed_and_told() {
+        List<Point> corners = List.of(
+                new Point(0, 0.02),
+                new Point(0, 2),
+                new Point(0.5, 2),
+                new Point(0.5, 1),
+                new Point(1.25, 1),
+                new Point(1.25, 0),
+                new Point(0, 0));
+        assertThat(traced(TracingOptions.PLAIN, new Trail(corners, false))
+                        .outline()
+                        .area())
+                .isEqualTo(1.75, within(1e-6));
+        assertThat(said()).anyMatch(notice -> notice.startsWith("NOTE outline-open: Last point is 0.020 short"));
+    }
+
     private static NoticeWords metric() {
         return NoticeWords.in(LengthUnit.MILLIMETER);
     }

@@ -128,10 +128,13 @@ public final class Joining {
         }
         double way = RingSizes.way(chain);
         double unseen = Math.min(SMALL_GAP * size, Math.max(UNSEEN_GAP, USUAL_STEPS * way / chain.size()));
+        Figure missing = Figure.fine(gap);
         if (gap <= unseen) {
+            if (gap > Math.max(UNSEEN_GAP, USUAL_STEPS * Stepping.usual(chain))) {
+                notices.add(RingNotices.CLOSED.notice().amount(missing));
+            }
             return Optional.of(chain);
         }
-        Figure missing = Figure.fine(gap);
         if (gap <= HARMLESS_GAP) {
             notices.add(RingNotices.CLOSED.notice().amount(missing));
         } else if (gap > MOST_LOST * way && !isBack(chain, first, last, BEHIND * size)) {

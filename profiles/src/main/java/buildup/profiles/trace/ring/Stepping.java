@@ -134,6 +134,18 @@ public final class Stepping {
         return Math.max(RingSizes.length(ring) * LONGEST_STEP, LEFT_OUT * followed(ring));
     }
 
+    /** The middle one of all steps; 0 of the few corners of a drawing, whose lines are no steps. */
+    static double usual(List<Dot> ring) {
+        return ring.size() < FEWEST_FOLLOWED
+                ? 0
+                : IntStream.range(0, ring.size())
+                        .mapToDouble(i -> length(ring, i))
+                        .sorted()
+                        .skip(ring.size() / 2)
+                        .findFirst()
+                        .orElse(0);
+    }
+
     /** The step at which points follow the wood; 0 where they do not, as the corners of a drawing. */
     private static double followed(List<Dot> ring) {
         double[] steps = IntStream.range(0, ring.size())
