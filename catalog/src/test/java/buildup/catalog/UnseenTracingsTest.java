@@ -66,7 +66,12 @@ class UnseenTracingsTest {
         "3050, DOUBLED, 0.002, 8, a slight corner at a short round taken for none",
         "9164, DOUBLED, 0.002, 8, a width of no step drawn to the rule",
         "23026, JITTER, 0.004, 3, a fillet at the foot lost in the round above it, and the height with it",
-        "40083, JITTER, 0.001, 1, two lands of one back that came out apart"
+        "40083, JITTER, 0.001, 1, two lands of one back that came out apart",
+        "40288, JITTER, 0.002, 2, a round that bulges beyond the flat it goes over into",
+        "40345, STAIRCASE, 0, 5, lines that stay on one row of dots",
+        "40361, JITTER, 0.001, 1, a width beside the rule that was meant to be on it",
+        "40398, JITTER, 0.002, 2, a width pulled in by a quarter round drawn square",
+        "40471, DOUBLED, 0.002, 8, a radius told by one of two rounds"
     })
     void what_was_wrong_once_is_right_or_doubted(int seed, Hand.Fault fault, double noise, int turn, String what) {
         Outline truth = ChanceMolding.of(seed);

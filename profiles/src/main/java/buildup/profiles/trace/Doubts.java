@@ -22,7 +22,6 @@ import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Notices;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 
 /** Looks at a traced outline as somebody who does not believe it, and says what the points do not bear out. */
 final class Doubts {
@@ -52,16 +51,10 @@ final class Doubts {
     /** Fillets and quirks of 1/16 are common, and a little under half of one is told by chance: then some may be missing, in. */
     private static final double COMMON_MEMBER = 0.028;
 
-    /** The second round lies no farther from the outline than so many times the noise of the first. */
-    private static final double SAME_AGAIN = 2.5;
-
     /** The last point before a corner may lie so many steps of the tracing, and so many standard deviations, short of it. */
     private static final double STEPS_SHORT = 1.5;
 
     private static final double SCATTER_SHORT = 3;
-
-    /** Sizes are not drawn to the rule farther than so many standard deviations of a point without a word. */
-    private static final double DRAWN = 1.5;
 
     /** A chamfer from one point to the next is as long as they are apart, to this share: its ends may be drawn to the rule. */
     private static final double AS_LONG = 0.05;
@@ -72,30 +65,8 @@ final class Doubts {
     /** So many points in a row that stray as one may step aside as one. */
     private static final double ALIKE = 2;
 
-    private static final int LOOKED_AT = 200;
-
     /** A cutting that is so much less likely, as twice the logarithm of how many times, may be meant as well. */
     private static final double RIVAL = 10;
-
-    /** A size is as good as its points when three of its standard deviations are two of theirs. */
-    private static final double SURE = 3;
-
-    private static final double AS_GOOD = 2;
-
-    /**
-     * A member that is perhaps missing may move a size by so many standard deviations of a point without a word: it was sought
-     * in few places, and may move it by twice as much. A size that comes out on the rule is none of chance.
-     */
-    private static final double HIDDEN = 1.2;
-
-    /** A size on the rule is sure when its steps are so many standard deviations apart. */
-    private static final double APART = 6;
-
-    /** Noise that is known no better than to this share is taken to be greater by as much as it may be. */
-    private static final double HARDLY_KNOWN = 0.2;
-
-    /** A size was meant to be on the rule when that is so many times as likely as that it is of no step. */
-    private static final double MEANT = 10;
 
     private final Traced traced;
     private final Noise noise;
@@ -127,10 +98,10 @@ final class Doubts {
         doubts.unseen(Math.max(Stepping.longest(ring.dots()), spacing));
         doubts.tips();
         doubts.cutCorners(ring.dots());
-        doubts.again(ring);
-        doubts.sizes(home, otherwise.member(), options);
+        doubts.again(SecondRound.of(ring));
+        Extents.told(traced, home, otherwise, doubts.reach(), options, notices);
         new Radii(home, notices).told();
-        new Meetings(home, notices).told(doubts.told());
+        new Meetings(otherwise.once(), notices).told(doubts.told());
         if (options.deviation().isEmpty()) {
             doubts.otherwise(otherwise);
         }
@@ -143,8 +114,15 @@ final class Doubts {
      *
      * @param rival how much less likely another number of members is, as twice the logarithm of how many times
      * @param member what one member more or less would make of it
+     * @param once the curves as the first round alone has them, before their sizes were drawn to the rule
+     * @param rows of the dots that the points were put on
      */
-    record Otherwise(double rival, OneMember member) {}
+    record Otherwise(double rival, OneMember member, Fitting once, Rows rows) {
+        Phrase place(int point) {
+            List<Point> all = once.points().stream().flatMap(List::stream).toList();
+            return OutlineCodes.place(all.get(Math.min(point, all.size() - 1)));
+        }
+    }
 
     private void otherwise(Otherwise other) {
         Figure finer = Figure.fine(Tracer.DEVIATION / 2 * noise.weighed());
@@ -154,17 +132,12 @@ final class Doubts {
                     .with("deviation", Figure.fine(1.5 * Tracer.DEVIATION * noise.weighed())));
         }
         for (int point : other.member().missing()) {
-            notices.add(TraceNotices.ONE_MORE.with("place", place(point)).with("deviation", finer));
+            notices.add(TraceNotices.ONE_MORE.with("place", other.place(point)).with("deviation", finer));
         }
         Figure coarser = Figure.fine(1.5 * Tracer.DEVIATION * noise.weighed());
         for (int point : other.member().spare()) {
-            notices.add(TraceNotices.ONE_LESS.with("place", place(point)).with("deviation", coarser));
+            notices.add(TraceNotices.ONE_LESS.with("place", other.place(point)).with("deviation", coarser));
         }
-    }
-
-    private Phrase place(int point) {
-        return OutlineCodes.place(
-                traced.points().get(Math.min(point, traced.points().size() - 1)));
     }
 
     private boolean followed() {
@@ -298,96 +271,9 @@ final class Doubts {
                 && Math.abs(after.dot(way)) < Tolerance.SAME_DIRECTION;
     }
 
-    /** A second round that does not lie where the first does. */
-    private void again(Joining.Ring ring) {
-        int step = Math.max(1, ring.again().size() / LOOKED_AT);
-        double sum = 0;
-        double most = 0;
-        int seen = 0;
-        for (int i = 0; i < ring.again().size(); i += step) {
-            double off = RingSizes.distance(ring.again().get(i).at(), ring.dots());
-            sum += off * off;
-            most = Math.max(most, off);
-            seen++;
-        }
-        if (seen > 0 && Math.sqrt(sum / seen) > SAME_AGAIN * Math.sqrt(2) * noise.scatter()) {
-            notices.add(TraceNotices.AGAIN_ELSEWHERE.notice().amount(Figure.fine(most)));
-        }
-    }
-
-    /**
-     * Width and height that the points do not tell as well as they should, but for those that calipers tell. Where calipers
-     * tell one of them alone, the other is enlarged with it, and with what it is off by.
-     */
-    private void sizes(Fitting home, OneMember member, TracingOptions options) {
-        if (noise.weighed() <= Tolerance.LEAST_SCATTER * (1 + Tolerance.COINCIDENT)) {
-            return;
-        }
-        Box box = traced.outline().box();
-        Box own = Placing.box(home).orElse(box);
-        Extent width = extent(home, member, Box::width);
-        Extent height = extent(home, member, Box::height);
-        boolean widthTold = isTold(box.width(), options);
-        boolean heightTold = isTold(box.height(), options);
-        if (!widthTold) {
-            Extent with = heightTold ? width.enlargedBy(height, box.width() / box.height()) : width;
-            size(home, "width", box.width(), own.width(), with);
-        }
-        if (!heightTold) {
-            Extent with = widthTold ? height.enlargedBy(width, box.height() / box.width()) : height;
-            size(home, "height", box.height(), own.height(), with);
-        }
-    }
-
-    /**
-     * How far an extent of the outline may be off.
-     *
-     * @param unsure its standard deviation by the points, in
-     * @param hidden what a member too small to be told may change, in
-     */
-    private record Extent(double unsure, double hidden) {
-        Extent enlargedBy(Extent other, double ratio) {
-            return new Extent(unsure + ratio * other.unsure, hidden + ratio * other.hidden);
-        }
-    }
-
-    private Extent extent(Fitting home, OneMember member, ToDoubleFunction<Box> of) {
-        ToDoubleFunction<List<Segment>> figure = segments -> of.applyAsDouble(around(segments));
-        return new Extent(home.unsure(figure), member.hidden(figure, reach()));
-    }
-
-    /** Whether calipers tell a size of the whole outline. */
-    private boolean isTold(double size, TracingOptions options) {
-        Box box = traced.outline().box();
-        return options.calipers().stream()
-                .anyMatch(caliper ->
-                        caliper.isOverall() && Tolerance.same(caliper.across().of(box), size));
-    }
-
-    private static Box around(List<Segment> segments) {
-        return Box.around(segments.stream().map(Segment::box).toList());
-    }
-
-    private void size(Fitting home, String across, double size, double own, Extent extent) {
-        double byPoints = extent.unsure();
-        boolean onRule = false;
-        for (int steps : List.of(16, 32, 64)) {
-            boolean there = Math.abs(Math.rint(size * steps) / steps - size) < Tolerance.COINCIDENT;
-            onRule |= there && !Squaring.isSprung(home) && APART * byPoints < 1.0 / steps;
-        }
-        double drawn = Math.abs(size - own);
-        double asGood = AS_GOOD * noise.scatter();
-        // a hand that shakes slowly says little of how much it shakes
-        double unsure = (noise.unsure() > HARDLY_KNOWN ? 1 + noise.unsure() : 1) * byPoints;
-        boolean perhapsOfNone = drawn + 2 * unsure > asGood && ShopSizes.odds(size, own, unsure) < MEANT;
-        if ((SURE * unsure > asGood && !onRule)
-                || (onRule && perhapsOfNone)
-                || drawn > DRAWN * noise.scatter()
-                || (extent.hidden() > HIDDEN * noise.scatter() && !onRule)) {
-            notices.add(TraceNotices.SIZE_UNSURE
-                    .with("across", across)
-                    .with("size", Figure.fine(size))
-                    .amount(Figure.fine(Math.max(Math.max(2 * unsure, drawn), extent.hidden()))));
+    private void again(SecondRound second) {
+        if (second.elsewhere(noise)) {
+            notices.add(TraceNotices.AGAIN_ELSEWHERE.notice().amount(Figure.fine(second.most())));
         }
     }
 

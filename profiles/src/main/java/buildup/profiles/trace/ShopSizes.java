@@ -35,15 +35,21 @@ final class ShopSizes {
     private static final double LEAST_RADIUS = 1.0 / 32;
 
     private final double most;
+    private final Rows rows;
 
-    /** @param most how far a size may be drawn, in */
-    private ShopSizes(double most) {
+    private ShopSizes(double most, Rows rows) {
         this.most = most;
+        this.rows = rows;
     }
 
-    /** A sprung molding has its sizes along its own face: how far it stands out and drops is on no rule. */
-    static Fitting of(Fitting fitting, double most) {
-        ShopSizes sizes = new ShopSizes(most);
+    /**
+     * A sprung molding has its sizes along its own face: how far it stands out and drops is on no rule.
+     *
+     * @param most how far a size may be drawn, in
+     * @param rows of the dots that its points were put on
+     */
+    static Fitting of(Fitting fitting, double most, Rows rows) {
+        ShopSizes sizes = new ShopSizes(most, rows);
         boolean sprung = Squaring.isSprung(fitting);
         Fitting drawn = fitting;
         for (int i : sprung ? List.<Integer>of() : byPoints(fitting)) {
@@ -78,8 +84,21 @@ final class ShopSizes {
                         fitting,
                         line.offset(),
                         fitting.unsureOf(curves -> ((Curve.Straight) curves.get(i)).offset()),
+                        Math.hypot(rows.unsure(fitting, i), ofHome(fitting, line)),
                         size -> new Bond.Offset(i, size))
                 : fitting;
+    }
+
+    /** Standard deviation on a row of dots of the edge that sizes count from, in. */
+    private double ofHome(Fitting fitting, Curve.Straight line) {
+        return byPoints(fitting).stream()
+                .filter(k -> fitting.curves().get(k) instanceof Curve.Straight edge
+                        && !edge.equals(line)
+                        && Math.abs(edge.offset()) < Tolerance.SNAP
+                        && Math.abs(edge.normal().dot(line.normal())) > 1 - Tolerance.SAME_DIRECTION)
+                .findFirst()
+                .map(k -> rows.unsure(fitting, k))
+                .orElse(0.0);
     }
 
     private Fitting radius(Fitting fitting, int i) {
@@ -88,6 +107,7 @@ final class ShopSizes {
                         fitting,
                         round.radius(),
                         fitting.unsureOf(curves -> ((Curve.Round) curves.get(i)).radius()),
+                        0,
                         size -> new Bond.Radius(i, size))
                 : fitting;
     }
@@ -120,6 +140,7 @@ final class ShopSizes {
                 fitting,
                 upright ? p.y() : p.x(),
                 fitting.unsureOf(curves -> along(curves.get(line), curves.get(round), p, upright)),
+                0,
                 size -> new Bond.Through(round, upright ? new Point(p.x(), size) : new Point(size, p.y())));
     }
 
@@ -137,9 +158,12 @@ final class ShopSizes {
      * Keeps the bond to that size on the rule which is likelier than any other and than none, if it lies near enough. By
      * Bayes' rule: how common sizes of a step are, times how likely the points are if it is this one.
      *
-     * @param unsure standard deviation of the size, in
+     * @param own standard deviation of the size by the points, in
+     * @param alike standard deviation of what all of them were rounded by alike, in: of that their distances say nothing
      */
-    private Fitting drawn(Fitting fitting, double size, double unsure, DoubleFunction<Bond> bond) {
+    private Fitting drawn(Fitting fitting, double size, double own, double alike, DoubleFunction<Bond> bond) {
+        double unsure = Math.hypot(own, alike);
+        double share = own * own / (unsure * unsure);
         double best = OF_NONE * Math.sqrt(2 * Math.PI) * unsure;
         Fitting drawn = fitting;
         for (Step step : STEPS) {
@@ -149,8 +173,8 @@ final class ShopSizes {
             }
             Bond bound = bond.apply(there);
             double far = bound instanceof Bond.Radius ? FARTHEST_RADIUS : FARTHEST;
-            Fitting next = fitting.tried(bound, far * far);
-            double likely = step.each() * Math.exp(-Math.max(0, next.error() - fitting.error()) / 2);
+            Fitting next = fitting.tried(bound, far * far / share);
+            double likely = step.each() * Math.exp(-share * Math.max(0, next.error() - fitting.error()) / 2);
             if (!next.equals(fitting) && likely > best) {
                 best = likely;
                 drawn = next;

@@ -76,7 +76,8 @@ public final class TraceNotices {
             "Look at that corner of the piece, or trace closer to it.");
 
     static final Kind CUT_CORNER = TRACE_DEVIATES.problem(
-            "Points {first} and {second}, {amount} apart, may have a corner between them: none is drawn.",
+            "Points {first} and {second}, {amount} apart, may have a corner between them: it is drawn cut off, straight from one"
+                    + " to the other.",
             "Look at that corner of the piece, and trace closer to it.");
 
     static final Kind TOO_LARGE = MISSING_UNIT.problem(Words.TOO_LARGE, Words.STATE_THE_UNIT);

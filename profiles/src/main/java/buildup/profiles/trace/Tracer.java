@@ -100,7 +100,9 @@ public final class Tracer {
         Steps taken = Steps.of(few);
         List<Point> steps = taken.points();
         double stated = options.deviation().orElse(0.0) / DEVIATION;
-        Weighing.Weighed weighed = weighed(taken, Pitch.of(few), stated);
+        double pitch = Pitch.of(few);
+        boolean scanned = pitch > 0 && Weighing.grain(steps) < pitch;
+        Weighing.Weighed weighed = weighed(taken, scanned ? pitch : 0, stated);
         boolean drawn = weighed.cutFor() <= Tolerance.DRAWN_CUT;
         Noise noise = drawn ? weighed.noise() : weighed.noise().atLeast(Math.max(Tolerance.LEAST_SCATTER, stated));
         Optional<Overlaps.Crossing> crossing = Overlaps.first(few, SCATTERED * noise.weighed() * noise.weighed());
@@ -114,7 +116,8 @@ public final class Tracer {
             return Optional.empty();
         }
         Stream<Fitting> readings = readings(steps, found.get(), weighed.cutFor(), RingSizes.way(ring.dots()), options);
-        return firstThatStands(readings.iterator(), ring, unit, weighed.rival(), options, notices);
+        Known known = new Known(unit, weighed.rival(), drawn, scanned && !drawn ? pitch : 0);
+        return firstThatStands(readings.iterator(), ring, known, options, notices);
     }
 
     /**
@@ -148,21 +151,24 @@ public final class Tracer {
         return Shaping.of(Squaring.squared(Siding.upright(reading, options, new Notices())));
     }
 
+    /**
+     * What is known of a tracing before it is read.
+     *
+     * @param unit inches in one unit of it
+     * @param rival how much less likely another number of members is, as twice the logarithm of how many times
+     * @param drawn whether its points are those of a drawing
+     * @param dot of the scanner that its points were put on, in; 0 where they lie anywhere
+     */
+    private record Known(double unit, double rival, boolean drawn, double dot) {}
+
     /** The first reading that makes an outline, with its notices; those of the first of all when none does. */
     private static Optional<Traced> firstThatStands(
-            Iterator<Fitting> readings,
-            Joining.Ring ring,
-            double unit,
-            double rival,
-            TracingOptions options,
-            Notices notices) {
+            Iterator<Fitting> readings, Joining.Ring ring, Known known, TracingOptions options, Notices notices) {
         Optional<Notices> first = Optional.empty();
         while (readings.hasNext()) {
             Fitting reading = readings.next();
             Notices own = new Notices();
-            Fitting upright = Siding.upright(reading, options, own);
-            Optional<Traced> traced =
-                    own.refused() ? Optional.empty() : finished(upright, ring, unit, rival, options, own);
+            Optional<Traced> traced = finished(reading, ring, known, options, own);
             if (traced.isPresent()) {
                 notices.addAll(own.sorted());
                 return traced;
@@ -186,14 +192,19 @@ public final class Tracer {
                     Double.POSITIVE_INFINITY);
         }
         double dots = ROUNDED * pitch;
-        return pitch > 0 && Weighing.grain(taken.points()) < pitch
+        return pitch > 0
                 ? new Weighing.Weighed(
                         new Noise(pitch / Math.sqrt(12), ALIKE_DOTS), Math.max(least, dots), Double.POSITIVE_INFINITY)
                 : Weighing.of(taken.points(), least);
     }
 
     private static Optional<Traced> finished(
-            Fitting upright, Joining.Ring ring, double unit, double rival, TracingOptions options, Notices notices) {
+            Fitting reading, Joining.Ring ring, Known known, TracingOptions options, Notices notices) {
+        Fitting whole = known.drawn() ? reading : SecondRound.of(ring).joined(reading);
+        Fitting upright = Siding.upright(whole, options, notices);
+        if (notices.refused()) {
+            return Optional.empty();
+        }
         Fitting squared = restored(Shaping.of(Squaring.squared(upright)), options);
         Optional<Box> box = Placing.box(squared);
         if (box.isEmpty()) {
@@ -203,22 +214,39 @@ public final class Tracer {
         Fitting home = Placing.home(squared.scaled(enlarged));
         double drawn = options.deviation()
                 .orElse(Math.max(Tolerance.TRACED, DEVIATION * upright.noise().weighed()));
+        Rows rows = Rows.of(reading, known.dot());
         // twice: sizes count from the back and the bottom, which the first round may move
-        Fitting shop = Placing.home(ShopSizes.of(home, drawn));
+        Fitting shop = Placing.home(ShopSizes.of(home, drawn, rows));
         Optional<Traced> traced = Finishing.of(shop).or(() -> Finishing.of(home));
         if (traced.isEmpty()) {
             return unclear(notices);
         }
-        Scaling.check(traced.get(), unit, enlarged, options, notices);
+        Scaling.check(traced.get(), known.unit(), enlarged, options, notices);
         return notices.refused()
                 ? Optional.empty()
                 : Doubts.told(
                         traced.get(),
                         home,
                         ring,
-                        new Doubts.Otherwise(rival, OneMember.of(upright, Tolerance.TRACED_CUT)),
+                        otherwise(
+                                reading,
+                                whole.equals(reading) ? home : once(reading, enlarged, options),
+                                known,
+                                rows,
+                                options),
                         options,
                         notices);
+    }
+
+    /** How the first round alone may be read otherwise: it was read by itself, and the second only places its members. */
+    private static Doubts.Otherwise otherwise(
+            Fitting reading, Fitting once, Known known, Rows rows, TracingOptions options) {
+        Fitting upright = Siding.upright(reading, options, new Notices());
+        return new Doubts.Otherwise(known.rival(), OneMember.of(upright, Tolerance.TRACED_CUT), once, rows);
+    }
+
+    private static Fitting once(Fitting reading, double enlarged, TracingOptions options) {
+        return Placing.home(restored(bound(reading, options), options).scaled(enlarged));
     }
 
     private static Fitting restored(Fitting squared, TracingOptions options) {

@@ -32,7 +32,8 @@ public final class RingNotices {
     static final Kind PEN_LINE =
             OUTLINE_BESIDE.note("The drawing holds both edges of a line {amount} wide; its middle is taken.", "");
     static final Kind TRACED_TWICE = OutlineCodes.DOUBLED_POINTS.note(
-            "The tracing goes on over its beginning for {share} of the way; its first round is taken.", "");
+            "The tracing goes on over its beginning for {share} of the way: its first round is taken, with what lies along it.",
+            "");
     static final Kind JOINED =
             OUTLINE_OPEN.note("Joined {lines} lines at their nearest ends; the widest gap was {amount}.", "");
     static final Kind CLOSED = OUTLINE_OPEN.note(
