@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Spaces of which few stacks are tried and the rest is ruled out by bounds, beside trying every one of them. More, and larger
- * ones, with {@code -Dbuildup.bound.spaces=40 -Dbuildup.bound.stacks=100000}.
+ * ones, with {@code -Dbuildup.bound.spaces=40 -Dbuildup.bound.space=100000}.
  */
 class SearchBoundsTest {
     private static final int SPACES = Integer.getInteger("buildup.bound.spaces", 3);

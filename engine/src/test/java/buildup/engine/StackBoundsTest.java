@@ -33,8 +33,8 @@ import org.junit.jupiter.api.Test;
  */
 class StackBoundsTest {
     private static final int STACKS = Integer.getInteger("buildup.bound.stacks", 12);
-    private static final int BOXES = Integer.getInteger("buildup.bound.boxes", 8);
-    private static final int IN_EACH = 6;
+    private static final int BOXES = Integer.getInteger("buildup.bound.boxes", 6);
+    private static final int IN_EACH = 5;
 
     /** Far more than rounding leaves. */
     private static final double ROUNDING = 1e-8;
@@ -62,14 +62,15 @@ class StackBoundsTest {
         pieces.add("{ name: bead, profile: board bead x 3/4, back: wall, bottom: datum }");
         pieces.add("{ name: frieze, profile: board 3/4 x high, back: wall, bottom: bead.top }");
         if (random.nextInt(2) > 0) {
-            pieces.add("{ name: necking, section: [out 1/8, " + some("up 3/8", "up 1/8, cove 3/8", "cove 1/4, up 1/8")
+            pieces.add("{ name: necking, section: [out 1/8, "
+                    + some("up 3/8", "up 1/8, cove 3/8", "cove 1/4, up 1/8", "bead up 3/8")
                     + "], back: "
                     + some("frieze.face", "frieze.face", "frieze.face - 1/16", "frieze.face + 0.002")
                     + ", bottom: frieze.bottom + " + some("lap", "1", "width - 1") + ", leave-out: " + out + " }");
         }
         pieces.add("{ name: bed, profile: '"
                 + some(
-                        "cove-bed 1-1/4 x 1-3/8",
+                        "any ogee-bed",
                         "one of [cove-bed 1-1/4 x 1-3/8, cove-bed 1 x 1-1/8]",
                         "board 3/4 x 1-1/2",
                         "one of [board 3/4 x 1-1/2, board 1 x 1]")
@@ -87,7 +88,13 @@ class StackBoundsTest {
                             + out + " }");
         }
         pieces.add("{ name: crown, profile: "
-                + some("plain-crown 3-1/4", "plain-crown 3-1/4", "board 1 x 2-1/2", "cove-bed 1-1/4 x 1-3/8")
+                + some(
+                        "plain-crown 3-1/4",
+                        "'any cyma-crown'",
+                        "'any ogee-crown'",
+                        "'any cove-crown'",
+                        "board 1 x 2-1/2",
+                        "cove-bed 1-1/4 x 1-3/8")
                 + ", back: fascia.face, bottom: fascia.top - " + some("lap", "3/8") + " }");
         pieces.add(
                 "{ name: cap, profile: board 3/4 x 9, lay: flat, back: wall, face: crown.face + over, bottom: crown.top }");
@@ -123,6 +130,14 @@ class StackBoundsTest {
                 + pieces.stream().map(piece -> "  - " + piece + "\n").reduce("", String::concat);
     }
 
+    private static List<String> members(Answers start, String piece) {
+        return start.section().members().stream()
+                .filter(member -> start.section().name(member.body()).equals(piece))
+                .map(member -> member.member())
+                .distinct()
+                .toList();
+    }
+
     /** Both ends of every figure that a line may ask for. */
     private static List<MustRule> rules(Answers start) {
         List<String> asked = new ArrayList<>(List.of(
@@ -142,10 +157,19 @@ class StackBoundsTest {
                     List.of("top", "bottom", "face", "back", "bears on", "reveal", "seen", "exposed", "hidden")) {
                 asked.add(figure + " of " + name);
             }
-            for (String light : List.of("raking", "lamp")) {
-                asked.add("share of " + name + ".face in " + light);
-                asked.add("dark of " + name + ".face in " + light);
+            for (String member : members(start, name)) {
+                for (String figure : List.of("length", "bottom", "top", "projection")) {
+                    asked.add(figure + " of " + name + "." + member);
+                }
+                for (String light : List.of("raking", "lamp")) {
+                    asked.add("share of " + name + "." + member + " in " + light);
+                    asked.add("dark of " + name + "." + member + " in " + light);
+                }
             }
+            for (String light : List.of("raking", "lamp")) {
+                asked.add("share of " + name + " in " + light);
+            }
+            asked.add("length of " + name);
             asked.add("seen of " + name + " from standing");
             asked.add("hidden of " + name + " from aloft");
             names.forEach(other -> asked.add("reveal of " + name + " over " + other));
@@ -212,6 +236,14 @@ class StackBoundsTest {
                 "reveals amount least",
                 "darkness share most",
                 "darkness share least",
+                "darkness dark most",
+                "of a molding in raking most",
+                "of a molding in raking least",
+                "of a molding in lamp most",
+                "members length most",
+                "members length least",
+                "members top most",
+                "members projection least",
                 "coverage seen most",
                 "coverage hiddenShare least")) {
             assertThat(told.getOrDefault(figure, 0))
@@ -243,7 +275,12 @@ class StackBoundsTest {
                         most ? bounds.get(rule).greatest() : bounds.get(rule).least();
                 if (Double.isFinite(limit) && Math.abs(limit) > 0) {
                     AskedFigure asked = rules.get(rule).figure();
-                    told.merge(asked.sheet() + " " + asked.column() + (most ? " most" : " least"), 1, Integer::sum);
+                    String side = most ? " most" : " least";
+                    told.merge(asked.sheet() + " " + asked.column() + side, 1, Integer::sum);
+                    String member = asked.named().getOrDefault("member", "face");
+                    if (!member.equals("face") && asked.sheet().equals("darkness")) {
+                        told.merge("of a molding in " + asked.named().get("light") + side, 1, Integer::sum);
+                    }
                 }
                 if (figure.isPresent()) {
                     double beyond = most ? limit - figure.getAsDouble() : figure.getAsDouble() - limit;

@@ -1,6 +1,7 @@
 package buildup.engine.judge.bound;
 
 import buildup.engine.section.stack.Piece;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -24,6 +25,23 @@ record Readings(int sizes, List<Integer> own, List<Integer> counts, List<Optiona
                 own.stream().mapToInt(Integer::intValue).toArray(),
                 counts.stream().mapToInt(Integer::intValue).toArray(),
                 number -> pieces.get(number).map(of::applyAsDouble).orElse(Double.NaN));
+    }
+
+    /** The numbers of the pieces that a box holds; none of those that are refused. */
+    List<Integer> in(ChoiceBox box) {
+        List<Integer> in = new ArrayList<>();
+        for (int number = 0; number < pieces.size(); number++) {
+            boolean holds = pieces.get(number).isPresent();
+            int left = number;
+            for (int i = own.size() - 1; i >= 0; i--) {
+                holds = holds && box.holds(own.get(i), left % counts.get(i));
+                left /= counts.get(i);
+            }
+            if (holds) {
+                in.add(number);
+            }
+        }
+        return in;
     }
 
     /** Something that is the same whatever the sizes are; absent where it is not, or where there is never such a piece. */

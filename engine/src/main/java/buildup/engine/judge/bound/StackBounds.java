@@ -62,6 +62,14 @@ public final class StackBounds {
                         ? piece.flatMap(shows -> new RevealBounds(pieces)
                                 .of(shows, Optional.ofNullable(figure.named().get("over"))))
                         : Optional.empty();
+            case "members" ->
+                fixedSpace
+                        ? piece.flatMap(of -> new MemberBounds(pieces, space)
+                                .of(
+                                        column,
+                                        of,
+                                        Optional.ofNullable(figure.named().get("member"))))
+                        : Optional.empty();
             case "darkness" ->
                 fixedLights ? new ShadowBounds(pieces, stack.lights(), space).of(figure) : Optional.empty();
             case "coverage" ->

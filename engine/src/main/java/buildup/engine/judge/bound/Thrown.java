@@ -57,7 +57,8 @@ sealed interface Thrown permits Thrown.Parallel, Thrown.FromLamp {
         /** Rays that are steeper than this are not reckoned with. */
         private static final double STEEP = 1e3;
 
-        private static SizeSum ray(PlacedForms piece, double slope, boolean highest) {
+        /** The lowest or highest ray that a piece darkens, by the height where it meets x = 0. */
+        static SizeSum ray(PlacedForms piece, double slope, boolean highest) {
             if (piece.box()) {
                 return highest
                         ? piece.up().high().minus(piece.out().low().times(slope))
