@@ -42,7 +42,11 @@ public enum Strength {
     YIELD(
             "the least of the yield modes over K_D; a gap lengthens the arm",
             "NDS 2018, eq. 12.3-1 to 12.3-6, Tables 12.3.1B and 12.3.3; its bending strengths begin at D = 0.099",
-            "2.2 and more (K_D) on the load of first yield");
+            "2.2 and more (K_D) on the load of first yield"),
+    BOTH_AT_ONCE(
+            "share of what it holds drawn + share of what it holds across, at most 1",
+            "NDS 2018, 12.4.2, from memory; for screws 12.4.1 allows more",
+            "that of the two values");
 
     /** What no figure here accounts for. */
     public static final List<String> NOT_CHECKED = List.of(
@@ -50,7 +54,6 @@ public enum Strength {
             "wood that dries or swells after nailing, which takes most of a smooth nail's hold",
             "how long the load lasts",
             "rings, coatings and glue",
-            "pull and side load at once",
             "the fastener's own steel",
             "whether a stud stands at the spot: the wall is taken as framing of spruce-pine-fir, G 0.42, where the plan has"
                     + " no masonry");

@@ -5,7 +5,9 @@ import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Point;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A part of a model that can be asked by itself: bodies that hang together by more than one body. What stands between
@@ -74,6 +76,24 @@ public final class Cluster {
     /** Between those that move, and between them and what stands. */
     public List<Force> forces() {
         return forces;
+    }
+
+    /** The numbers of the forces of each fastener that holds anything; those of which it holds nothing are left out. */
+    List<List<Integer>> ties() {
+        Map<Tie, List<Integer>> ties = new IdentityHashMap<>();
+        List<List<Integer>> inOrder = new ArrayList<>();
+        for (int i = 0; i < forces.size(); i++) {
+            Force force = forces.get(i);
+            if (force.tie().isPresent() && force.limited() && force.most() > 0) {
+                ties.computeIfAbsent(force.tie().get(), tie -> {
+                            List<Integer> own = new ArrayList<>(3);
+                            inOrder.add(own);
+                            return own;
+                        })
+                        .add(i);
+            }
+        }
+        return inOrder;
     }
 
     /** The place of the body with which a body moves as one, -1 when it stands. */

@@ -63,6 +63,9 @@ public final class Equilibrium {
         for (int i = 0; i < numbers.length; i++) {
             numbers[i] = program.atLeastZero(cluster.forces().get(i).most());
         }
+        for (List<Integer> tie : cluster.ties()) {
+            program.equation(shares(program, cluster, tie, numbers), 1);
+        }
         equations(program, cluster, numbers, dead, live, factor);
         return program.greatest(Sum.of(factor, sign)).map(found -> found.value(factor));
     }
@@ -93,17 +96,30 @@ public final class Equilibrium {
         int[] numbers = new int[cluster.forces().size()];
         for (int i = 0; i < numbers.length; i++) {
             Force one = cluster.forces().get(i);
-            boolean more = added.contains(one);
+            boolean more = added.contains(one) && one.most() > 0;
             numbers[i] = program.atLeastZero(more ? Double.POSITIVE_INFINITY : one.most());
-            if (more) {
-                int spare = program.atLeastZero(Double.POSITIVE_INFINITY);
-                program.equation(Sum.of(numbers[i], 1).add(spare, 1).add(count, -one.most()), 0);
-            }
+        }
+        for (List<Integer> tie : cluster.ties()) {
+            boolean more = added.contains(cluster.forces().get(tie.get(0)));
+            Sum shares = shares(program, cluster, tie, numbers);
+            program.equation(more ? shares.add(count, -1) : shares, more ? 0 : 1);
         }
         int none = program.atLeastZero(0);
         equations(program, cluster, numbers, weights, List.of(), none);
         Optional<Solution> solution = program.greatest(Sum.of(count, -1));
         return solution.map(found -> OptionalDouble.of(found.value(count))).orElse(OptionalDouble.empty());
+    }
+
+    /**
+     * What the forces of one fastener take, each as a share of its limit, and what they leave over: pull and side load at once
+     * (NDS 2018, 12.4.2, from memory; for screws 12.4.1 allows more).
+     */
+    private static Sum shares(LinearProgram program, Cluster cluster, List<Integer> tie, int[] numbers) {
+        Sum shares = Sum.of(program.atLeastZero(Double.POSITIVE_INFINITY), 1);
+        for (int force : tie) {
+            shares.add(numbers[force], 1 / cluster.forces().get(force).most());
+        }
+        return shares;
     }
 
     /** @param dead, live weights that the cluster carries, each on a body that moves by itself */

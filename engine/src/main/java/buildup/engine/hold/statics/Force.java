@@ -2,6 +2,7 @@ package buildup.engine.hold.statics;
 
 import buildup.engine.hold.statics.FirstToGive.Mode;
 import buildup.profiles.outline.Point;
+import java.util.Optional;
 
 /**
  * A force that two bodies may exert on each other, along a given line and one way only.
@@ -15,9 +16,20 @@ import buildup.profiles.outline.Point;
  * @param way direction on the first body; of unit length but for a push with friction
  * @param most its limit, pounds per foot of run
  * @param gap air that the two must close before it acts, in; 0 where they touch
+ * @param tie the fastener whose force it is: what its forces take of their limits, together, is no more than one of them
+ *     may take alone
  */
 public record Force(
-        Kind kind, String name, Mode mode, int on, int against, Point at, Point way, double most, double gap) {
+        Kind kind,
+        String name,
+        Mode mode,
+        int on,
+        int against,
+        Point at,
+        Point way,
+        double most,
+        double gap,
+        Optional<Tie> tie) {
     /** What a piece is held to when that is no body of the section. */
     public static final int EARTH = -1;
 
@@ -29,15 +41,18 @@ public record Force(
     }
 
     static Force push(String name, int on, int against, Point at, Point way, double gap) {
-        return new Force(Kind.PUSH, name, Mode.CONTACT, on, against, at, way, Double.POSITIVE_INFINITY, gap);
+        return new Force(
+                Kind.PUSH, name, Mode.CONTACT, on, against, at, way, Double.POSITIVE_INFINITY, gap, Optional.empty());
     }
 
     static Force weld(String name, int on, int against, Point at, Point way) {
-        return new Force(Kind.WELD, name, Mode.CONTACT, on, against, at, way, Double.POSITIVE_INFINITY, 0);
+        return new Force(
+                Kind.WELD, name, Mode.CONTACT, on, against, at, way, Double.POSITIVE_INFINITY, 0, Optional.empty());
     }
 
     static Force tie(Tie tie, Mode mode, Point way, double most) {
-        return new Force(Kind.TIE, tie.name(), mode, tie.outer(), tie.inner(), tie.at(), way, most, 0);
+        return new Force(
+                Kind.TIE, tie.name(), mode, tie.outer(), tie.inner(), tie.at(), way, most, 0, Optional.of(tie));
     }
 
     /** Whether it gives at a load, as a nail does; a contact holds any push. */

@@ -7,6 +7,7 @@ import buildup.engine.solve.LinearProgram.Sum;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -31,8 +32,11 @@ public final class Mechanism {
     /** What weights do less what fasteners take. */
     private final Sum work = new Sum();
 
-    /** How far fasteners give, by force; -1 for one that does not. */
+    /** How far its fastener gives, by force; -1 for one that does not. */
     private final int[] yields;
+
+    /** How far a force gives for every inch that its fastener does, told by the strongest force of that. */
+    private final double[] shares;
 
     /** How far contacts part and fasteners give, each with what that counts. */
     private final Sum slack = new Sum();
@@ -55,8 +59,23 @@ public final class Mechanism {
             program.atLeastZero(Double.POSITIVE_INFINITY);
         }
         this.yields = new int[cluster.forces().size()];
+        Arrays.fill(yields, -1);
+        for (List<Integer> tie : cluster.ties()) {
+            // one fastener gives at the cost of whichever of its forces resists most: shares of limits add up
+            int gives = program.atLeastZero(Double.POSITIVE_INFINITY);
+            tie.forEach(force -> yields[force] = gives);
+            double most = most(tie);
+            work.add(gives, -most);
+            slack.add(gives, 1);
+        }
+        this.shares = new double[yields.length];
+        for (List<Integer> tie : cluster.ties()) {
+            double most = most(tie);
+            tie.forEach(
+                    force -> shares[force] = most / cluster.forces().get(force).most());
+        }
         for (int i = 0; i < yields.length; i++) {
-            yields[i] = resist(cluster.forces().get(i), closing, rubbing);
+            resist(i, closing, rubbing);
         }
     }
 
@@ -252,19 +271,18 @@ public final class Mechanism {
     /**
      * Keeps what a force keeps: the two do not come nearer along it by more than the gap; or, where it has a limit, they
      * may, at the cost of that limit.
-     *
-     * @return the number of how far it gives, -1 when it does not
      */
-    private int resist(Force force, boolean closing, boolean rubbing) {
+    private void resist(int number, boolean closing, boolean rubbing) {
+        Force force = cluster.forces().get(number);
+        if (force.limited() && yields[number] < 0) {
+            // it holds nothing
+            return;
+        }
         Sum parting = parting(force, force.way());
         int parts = program.atLeastZero(Double.POSITIVE_INFINITY);
         parting.add(parts, -1);
-        int gives = -1;
         if (force.limited()) {
-            gives = program.atLeastZero(Double.POSITIVE_INFINITY);
-            parting.add(gives, 1);
-            work.add(gives, -force.most());
-            slack.add(gives, 1);
+            parting.add(yields[number], shares[number]);
         }
         program.equation(parting, closing ? -force.gap() : 0);
         if (force.kind() == Force.Kind.PUSH && force.gap() <= 0) {
@@ -273,7 +291,13 @@ public final class Mechanism {
                 rub(force);
             }
         }
-        return gives;
+    }
+
+    private double most(List<Integer> tie) {
+        return tie.stream()
+                .mapToDouble(force -> cluster.forces().get(force).most())
+                .max()
+                .orElseThrow();
     }
 
     /** Whether a contact is with something that stands beside: what tips away from a wall has not come apart. */
@@ -324,13 +348,15 @@ public final class Mechanism {
         for (int body = 0; body < cluster.section().bodies().size(); body++) {
             shifts.add(shift(found, body));
         }
-        double most = 0;
+        Movement movement = new Movement(shifts, Optional.empty());
+        double most = Tolerance.LEAST_WORK * all;
         Optional<Force> gives = Optional.empty();
         for (int i = 0; i < yields.length; i++) {
-            double taken = work(found, i);
+            Force force = cluster.forces().get(i);
+            double taken = yields[i] < 0 ? 0 : force.most() * -movement.parts(force);
             if (taken > most) {
                 most = taken;
-                gives = Optional.of(cluster.forces().get(i));
+                gives = Optional.of(force);
             }
         }
         return new Movement(shifts, gives);
@@ -348,11 +374,5 @@ public final class Mechanism {
         Shift leading = new Shift(cluster.centroid(cluster.body(place)), new Point(out, up), turn);
         Point centroid = cluster.centroid(body);
         return new Shift(centroid, leading.of(centroid), turn);
-    }
-
-    private double work(Solution found, int force) {
-        int gives = yields[force];
-        double taken = gives < 0 ? 0 : cluster.forces().get(force).most() * found.value(gives);
-        return taken > Tolerance.LEAST_WORK * all ? taken : 0;
     }
 }

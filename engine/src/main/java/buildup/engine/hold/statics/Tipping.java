@@ -4,6 +4,7 @@ import buildup.engine.hold.statics.Model.Weight;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Motions of a whole cluster as one body: a turn about the place of one of its contacts with what it stands on, either way,
@@ -70,6 +71,8 @@ final class Tipping {
         if (work <= enough) {
             return false;
         }
+        Optional<Tie> tie = Optional.empty();
+        double taken = 0;
         for (Force force : cluster.forces()) {
             int sign = outside(force);
             if (sign != 0) {
@@ -77,7 +80,14 @@ final class Tipping {
                 Point way = force.way();
                 double parts = sign * (way.x() * (out - turn * at.y()) + way.y() * (up + turn * at.x()));
                 if (parts < 0 && force.limited()) {
-                    work += parts * force.most();
+                    // of one fastener the force that resists most
+                    boolean another = tie.isEmpty()
+                            || force.tie().isEmpty()
+                            || tie.get() != force.tie().get();
+                    double resists = -parts * force.most();
+                    work -= another ? resists : Math.max(0, resists - taken);
+                    taken = another ? resists : Math.max(taken, resists);
+                    tie = force.tie();
                 } else if (parts < 0) {
                     return false;
                 }

@@ -13,6 +13,9 @@ public final class FallWords {
     /** More names than this are counted. */
     private static final int MOST_NAMES = 3;
 
+    /** What turns about a place this near to it turns about its edge, in: as a shop rule is divided. */
+    private static final double NEAR = 1.0 / 16;
+
     private FallWords() {}
 
     /** As {@code soffit and cap tip out over frieze until cap meets the floor after 30}. */
@@ -61,7 +64,10 @@ public final class FallWords {
             return Phrase.of(part.way().turns() ? " over the edge of {on}" : " on {on}")
                     .with("on", section.name(part.on().getAsInt()));
         }
+        // a place off the pieces that turn says nothing to whoever looks at them
         return part.about()
+                .filter(about -> part.pieces().stream()
+                        .anyMatch(piece -> section.body(piece).outline().box().holds(about, NEAR)))
                 .map(about -> Phrase.of(" about {x} out, {y} up")
                         .with("x", Figure.length(about.x()))
                         .with("y", Figure.length(about.y())))

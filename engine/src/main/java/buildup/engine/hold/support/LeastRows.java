@@ -281,9 +281,11 @@ final class LeastRows {
     private static double resists(Movement movement, Fixed nail) {
         double work = 0;
         for (Tie tie : ties(nail, 1)) {
+            double most = 0;
             for (Force force : Model.forces(tie)) {
-                work += force.most() * Math.max(0, -movement.parts(force));
+                most = Math.max(most, force.most() * -movement.parts(force));
             }
+            work += most;
         }
         return work;
     }

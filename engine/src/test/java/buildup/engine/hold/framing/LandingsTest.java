@@ -78,7 +78,7 @@ class LandingsTest {
                 pieces:
                   - { name: frieze, profile: board 3/4 x 7-1/4, back: wall, bottom: datum }
                 fastenings:
-                  - { name: row, piece: frieze, use: 15 ga x 2-1/2, at: { up: 4 }, spacing: %s%s }
+                  - { name: row, piece: frieze, use: 15 ga x 2-1/2, at: { up: 4 }, per: 2, spacing: %s%s }
                 plan:
                   - { name: run, left: die, right: die, stretches: [{ name: north, length: 144%s }] }
                 """.formatted(spacing, first.isEmpty() ? "" : ", first: " + first, studs));
@@ -103,7 +103,7 @@ class LandingsTest {
                 pieces:
                   - { name: frieze, profile: board 3/4 x 7-1/4, back: wall, bottom: datum }
                 fastenings:
-                  - { name: row, piece: frieze, use: 15 ga x 2-1/2, at: { up: 4 }, spacing: 12, first: 12 }
+                  - { name: row, piece: frieze, use: 15 ga x 2-1/2, at: { up: 4 }, per: 2, spacing: 12, first: 12 }
                 plan:
                   - { name: one, left: die, right: die, stretches: [{ name: north, length: 144, studs: { %s } }] }
                   - { name: two, left: die, right: die, stretches: [{ name: south, length: 144, studs: { %s } }] }
@@ -140,8 +140,8 @@ class LandingsTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(NoticeWords.INCHES.message(falls))
-                .isEqualTo("The stack does not stand on 'north': with 1 of 14 of row 'row' on a stud, frieze falls,"
-                        + " 90 to floor.");
+                .isEqualTo("The stack does not stand on 'north': with 1 of 14 of row 'row' on a stud, frieze tips"
+                        + " out, 3-1/4+ to wall.");
         assertThat(NoticeWords.INCHES.cure(falls)).contains("Set it out with 'first: 24' and 'spacing: 24'.");
         // as the cure says: half a nail a foot in place of 1.2
         Answer cured = hung("24", "24", ", studs: { every: 24, first: 24 }");

@@ -7,7 +7,7 @@ import java.util.List;
 
 /** The stacks of reference/statics.md, drawn there with all their sizes. */
 final class HandStacks {
-    private static final double STRONG = 1000;
+    private static final double STRONG = Double.POSITIVE_INFINITY;
 
     private HandStacks() {}
 
@@ -16,11 +16,13 @@ final class HandStacks {
                 shelfOnLedge(),
                 bracketedShelf(50).load("shelf", 3, 2),
                 bracketedShelf(10).load("shelf", 3, 2),
+                bracketedShelf(STRONG).load("shelf", 3, 2),
                 bracketedShelf(50).load("shelf", 4.5, 2),
                 blockOnTwoBearings(),
                 leaningBoard(),
                 rodInHollow(5, 0),
                 rodInHollow(5, 3),
+                rodInHollow(5, 5),
                 beamOnThree(6, 5),
                 beamOnThree(60, 5),
                 boardOnTwoPosts(),

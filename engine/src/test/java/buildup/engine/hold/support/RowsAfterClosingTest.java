@@ -43,7 +43,9 @@ class RowsAfterClosingTest {
         Joint joint = row.nail().joints().get(0);
         double pull =
                 Math.min(joint.withdrawal(), joint.head()) * row.nail().head().y();
-        return joint.lateral() * FACE + (drawn ? pull : 0);
+        // drawn and pushed across at once it takes shares of either that add up to 1: the greater of the two alone is
+        // most
+        return Math.max(joint.lateral() * FACE, drawn ? pull : 0);
     }
 
     /** No row of the list carries the greater load across the joint, nor do two; one draws it home. */

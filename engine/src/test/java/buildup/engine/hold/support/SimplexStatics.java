@@ -35,6 +35,9 @@ final class SimplexStatics {
 
     private final List<Double> limits = new ArrayList<>();
 
+    /** First of the three columns of each fastener. */
+    private final List<Integer> ties = new ArrayList<>();
+
     private SimplexStatics(Section section, List<Load> loads) {
         this.section = section;
         this.loads = loads;
@@ -124,6 +127,7 @@ final class SimplexStatics {
         force(joint.outer(), joint.inner(), joint.at(), joint.axis(), Math.min(joint.withdrawal(), joint.head()));
         force(joint.outer(), joint.inner(), joint.at(), across, joint.lateral());
         force(joint.inner(), joint.outer(), joint.at(), across, joint.lateral());
+        ties.add(columns.size() - 3);
     }
 
     private void force(int on, int against, Point at, Point way, double most) {
@@ -159,6 +163,13 @@ final class SimplexStatics {
                 unit[i] = 1;
                 constraints.add(new LinearConstraint(unit, Relationship.LEQ, limits.get(i)));
             }
+        }
+        for (int tie : ties) {
+            double[] shares = new double[columns.size()];
+            for (int i = tie; i < tie + 3; i++) {
+                shares[i] = limits.get(i) > 0 ? 1 / limits.get(i) : 0;
+            }
+            constraints.add(new LinearConstraint(shares, Relationship.LEQ, 1));
         }
         double[] factor = new double[columns.size()];
         factor[0] = 1;

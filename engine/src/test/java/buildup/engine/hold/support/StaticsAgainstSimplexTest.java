@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.hold.statics.Equilibrium;
-import buildup.engine.hold.statics.Force;
 import buildup.engine.hold.statics.Loading;
 import buildup.engine.hold.statics.Mechanism;
 import buildup.engine.hold.statics.Mechanism.Movement;
@@ -99,9 +98,11 @@ class StaticsAgainstSimplexTest {
             if (factor > 0 && Double.isFinite(factor)) {
                 Movement movement = Mechanism.collapse(held.model(), held.weights(), Weight.of(held.loads()))
                         .orElseThrow();
-                double kept = held.model().forces().stream()
-                        .filter(Force::limited)
-                        .mapToDouble(force -> force.most() * Math.max(0, -movement.parts(force)))
+                double kept = held.joints().stream()
+                        .mapToDouble(tie -> Model.forces(tie).stream()
+                                .mapToDouble(force -> force.most() * Math.max(0, -movement.parts(force)))
+                                .max()
+                                .orElseThrow())
                         .sum();
                 double done = work(movement, held.weights());
                 double driven = work(movement, Weight.of(held.loads()));

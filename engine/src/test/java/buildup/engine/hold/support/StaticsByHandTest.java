@@ -44,16 +44,21 @@ class StaticsByHandTest {
     void a_bracket_turns_about_its_heel_until_the_nail_at_its_top_draws() {
         // about (0, 0): nail 20 at 3.5 up; bracket 16 sq in at 2, shelf 5 at 2.5, load 2 at 3
         double limit = (20 * 3.5 - 16 * WOOD * 2 - 5 * WOOD * 2.5) / (2 * 3);
-        Held bracket = HandStacks.bracketedShelf(50).load("shelf", 3, 2);
+        Held bracket = HandStacks.bracketedShelf(Double.POSITIVE_INFINITY).load("shelf", 3, 2);
         assertThat(bracket.factor()).isCloseTo(limit, SAME);
         assertThat(bracket.governs()).isEqualTo("nail");
     }
 
+    /** It draws (16w x 2 + 5w x 2.5 + 3 x load) / 3.5 of 20, carries 21w + load across, and the two shares add up to 1. */
     @Test
-    void a_bracket_slides_down_when_its_nail_bends_first() {
-        Held bracket = HandStacks.bracketedShelf(10).load("shelf", 3, 2);
-        assertThat(bracket.factor()).isCloseTo((10 - 21 * WOOD) / 2, SAME);
-        assertThat(bracket.governs()).isEqualTo("nail");
+    void what_a_nail_carries_across_it_does_not_hold_against_drawing() {
+        for (double across : List.of(50.0, 10.0)) {
+            double dead = 44.5 * WOOD / 3.5 / 20 + 21 * WOOD / across;
+            double live = 2 * 3 / 3.5 / 20 + 2 / across;
+            Held bracket = HandStacks.bracketedShelf(across).load("shelf", 3, 2);
+            assertThat(bracket.factor()).isCloseTo((1 - dead) / live, SAME);
+            assertThat(bracket.governs()).isEqualTo("nail");
+        }
     }
 
     @Test
@@ -94,7 +99,9 @@ class StaticsByHandTest {
     void a_rod_rolls_in_its_hollow_about_the_common_center() {
         // every push of the hollow goes through the center: nail 5 down at 0.6 left of it, 3 across at 0.8 below
         assertThat(HandStacks.rodInHollow(5, 0).factor()).isCloseTo(5 * 0.6 / (2 * 0.75), SAME);
-        assertThat(HandStacks.rodInHollow(5, 3).factor()).isCloseTo((5 * 0.6 + 3 * 0.8) / (2 * 0.75), SAME);
+        // drawn it keeps 3, across 2.4 or 4: what it does of one it does not do of the other
+        assertThat(HandStacks.rodInHollow(5, 3).factor()).isCloseTo(5 * 0.6 / (2 * 0.75), SAME);
+        assertThat(HandStacks.rodInHollow(5, 5).factor()).isCloseTo(5 * 0.8 / (2 * 0.75), SAME);
         assertThat(HandStacks.rodInHollow(5, 3).governs()).isEqualTo("rod nail");
     }
 
@@ -155,13 +162,15 @@ class StaticsByHandTest {
     @Test
     void two_nails_across_carry_what_both_hold_and_no_more() {
         Held rail = HandStacks.railOnTwoNails(20, Double.POSITIVE_INFINITY, 5);
-        assertThat(rail.factor()).isCloseTo((10 - 3 * WOOD) / 3, SAME);
+        // the upper draws (1.5w + P) / 2.5 of 20, and carries that share of 5 less
+        assertThat(rail.factor()).isCloseTo((10 - 3.15 * WOOD) / 1.1 / 3, SAME);
         assertThat(rail.limit().orElseThrow().governs()).contains(new FirstToGive("rail nail", Mode.SHEAR));
     }
 
     @Test
     void two_nails_that_are_strong_across_draw_out_about_the_foot_of_the_rail() {
-        double limit = (2 * 2.5 + 2 * 0.5 - 3 * WOOD * 0.5) / 3;
+        // the lower carries 3w + P of 20, and draws that share of 2 less at 0.5 up
+        double limit = (6 - 1.65 * WOOD) / 1.05 / 3;
         Held drawn = HandStacks.railOnTwoNails(2, Double.POSITIVE_INFINITY, 20);
         assertThat(drawn.factor()).isCloseTo(limit, SAME);
         assertThat(drawn.limit().orElseThrow().governs()).contains(new FirstToGive("rail nail", Mode.PULL));
