@@ -36,6 +36,7 @@ public enum Topic {
     /** Does it fit under the ceiling and within its projection? */
     FITS(
             "too-tall",
+            "short-of-the-ceiling",
             "projects-too-far",
             "outside-the-room",
             "ceiling-too-low",

@@ -89,10 +89,17 @@ final class CrownTilting {
                 box.height(),
                 box.width(),
                 flat(outline, "wall-flat") * Math.sin(Math.toRadians(Math.abs(by))),
-                flat(outline, "ceiling-flat") * Math.sin(Math.toRadians(Math.abs(slope - by))),
+                flat(outline, "ceiling-flat") * Math.sin(Math.toRadians(Math.abs(slope - by)))
+                        + (tilt == Tilt.NONE ? under(outline) : 0),
                 inside,
                 corner,
                 Saw.flat(plane, spring));
+    }
+
+    /** How far it stands under the ceiling as drawn, square to that, in. */
+    private double under(Outline outline) {
+        double left = section.stack().space().left(outline).orElse(0);
+        return Math.max(0, left) * Math.cos(Math.toRadians(slope));
     }
 
     /** How long one of its flats is, in; 0 where it has none. */

@@ -10,7 +10,8 @@ import buildup.engine.room.run.Saw;
  * @param spring of it then, degrees from the wall
  * @param height, projection of it then, in: what it covers of the wall and of the ceiling's plan; against the fence its
  *     height stands on the fence, its projection on the table
- * @param offWall, offCeiling how far the flats that lay on wall and ceiling then stand open, in
+ * @param offWall, offCeiling how far the flats that lay on wall and ceiling then stand open at most, in; tilted, the molding
+ *     is put up until it touches
  * @param inside, corner the corner of the walls, degrees; 0 where the molding goes round none
  * @param flat settings of the saw for that corner, flat on the table
  */

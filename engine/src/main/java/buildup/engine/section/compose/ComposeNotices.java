@@ -67,6 +67,12 @@ final class ComposeNotices {
     static final Phrase MAKE_LOWER = Phrase.of("Take {by} out of its height.");
     static final Phrase LOWER = Phrase.of("Lower the stack by {by}.");
 
+    static final Code UNDER_THE_SLOPE_CODE =
+            Code.of("short-of-the-ceiling", "A piece is to reach a ceiling that has risen where the piece stands.");
+    static final Kind UNDER_THE_SLOPE = UNDER_THE_SLOPE_CODE.problem(
+            "'{piece}' is to reach the ceiling and ends {amount} under it: it rises {by} in {over}.", "");
+    static final Phrase UP_TO_IT = Phrase.of("Put it up to the ceiling: 'top: touch'.");
+
     static final Code OUTSIDE_CODE =
             Code.of("outside-the-room", "The whole stack is above the ceiling or below the floor.");
     static final Kind ABOVE_CEILING = OUTSIDE_CODE.problem(

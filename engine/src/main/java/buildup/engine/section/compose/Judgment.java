@@ -1,7 +1,9 @@
 package buildup.engine.section.compose;
 
 import buildup.engine.section.placing.Placed;
+import buildup.engine.section.stack.Axis;
 import buildup.engine.section.stack.Piece;
+import buildup.engine.section.stack.Rule;
 import buildup.engine.section.stack.Space;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Outline;
@@ -13,6 +15,7 @@ import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Rounding;
+import buildup.shared.notice.Change;
 import buildup.shared.notice.Cure;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
@@ -50,6 +53,7 @@ final class Judgment {
         judgment.overlaps();
         judgment.voids();
         judgment.fit();
+        judgment.underTheSlope();
         judgment.upsideDown();
     }
 
@@ -253,6 +257,32 @@ final class Judgment {
         return ComposeNotices.TOO_TALL
                 .with("height", Figure.length(section.totals().height()))
                 .with("space", Figure.length(ceiling - section.totals().bottom()));
+    }
+
+    /** {@code top: ceiling} is its height at the wall: what stands out from there ends under a ceiling that rises. */
+    private void underTheSlope() {
+        Space space = section.stack().space();
+        section.bodies().stream().filter(Body::trim).forEach(body -> {
+            Piece piece = body.placed().orElseThrow().piece();
+            boolean told = piece.rules()
+                    .high(Axis.UP)
+                    .filter(rule -> rule instanceof Rule.Level level
+                            && level.ceiling()
+                            && Tolerance.same(level.at(), space.ceiling().orElse(Double.NaN)))
+                    .isPresent();
+            OptionalDouble left = space.left(body.outline());
+            if (told && left.isPresent() && left.getAsDouble() >= Tolerance.SAW_CUT) {
+                add(
+                        ComposeNotices.UNDER_THE_SLOPE
+                                .with("by", Figure.length(space.slope() * SLOPE_OVER))
+                                .with("over", Figure.length(SLOPE_OVER))
+                                .amount(Figure.length(left.getAsDouble()))
+                                .cure(new Cure(
+                                        ComposeNotices.UP_TO_IT,
+                                        List.of(new Change(piece.place("top"), Phrase.of("touch"))))),
+                        body);
+            }
+        });
     }
 
     /** A crown, bed or cove runs narrow side down; said once the piece has been turned without a word about it. */

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import buildup.catalog.Catalog;
 import buildup.engine.Answer;
+import buildup.engine.Answered;
 import buildup.engine.Answers;
+import buildup.engine.judge.verdict.Topic;
 import buildup.engine.room.surface.SlopedCrown.Tilt;
 import buildup.shared.document.DocumentReader;
 import buildup.shared.notice.Notices;
@@ -23,12 +25,16 @@ class SlopedCrownTest {
     private static final Offset<Double> EXACT = within(1e-9);
 
     private static List<SlopedCrown> crowns(double slope, String corner) {
+        return crowns(slope, corner, "touch");
+    }
+
+    private static List<SlopedCrown> crowns(double slope, String corner, String top) {
         String yaml = """
                 wood: yellow-poplar
                 space: { floor: -84, ceiling: { height: 14, slope: %s in 12 } }
-                pieces: [{ name: crown, profile: plain-crown 3-5/8, back: wall, top: 10 }]
+                pieces: [{ name: crown, profile: plain-crown 3-5/8, back: wall, top: %s }]
                 plan: [{ left: die, right: die, stretches: [{ length: 100%s }, { length: 100 }] }]
-                """.formatted(12 * slope, ", corner: " + corner);
+                """.formatted(12 * slope, top, ", corner: " + corner);
         return Answer.of(
                         DocumentReader.read("stack.yaml", yaml.getBytes(StandardCharsets.UTF_8), new Notices())
                                 .orElseThrow(),
@@ -80,6 +86,30 @@ class SlopedCrownTest {
         assertThat(whole.spring()).isCloseTo(28, EXACT);
         assertThat(whole.height()).as("it stands steeper").isGreaterThan(drawn.height());
         assertThat(whole.projection()).isLessThan(drawn.projection());
+    }
+
+    /** By hand: 4 out, where the cove begins, a ceiling that rises 3 in 12 has risen 1. */
+    @Test
+    void told_to_reach_a_ceiling_that_rises_it_ends_under_it() {
+        String yaml = "wood: check-wood\nspace: { floor: -84, ceiling: { height: 14, slope: 3 in 12 } }\n"
+                + "pieces: [{ name: ground, kind: nailer, profile: board 4 x 6, back: wall, top: ceiling },"
+                + " { name: strip, profile: board 2 x 2, back: 4, top: ceiling }]\n";
+        assertThat(Answered.because(yaml, Topic.FITS))
+                .isEqualTo("'strip' is to reach the ceiling and ends 1 under it: it rises 3 in 12.");
+        assertThat(Answered.cure(yaml, Topic.FITS)).startsWith("Put it up to the ceiling: 'top: touch'.");
+        assertThat(Answered.because(yaml.replace("back: 4, top: ceiling", "back: 4, top: ceiling - 1/2"), Topic.FITS))
+                .as("a gap that is said; the ground's upper back edge is there")
+                .isEqualTo("0 left under the ceiling");
+    }
+
+    /** Put 2 lower, what stands open is more by 2 times the cosine of the slope. */
+    @Test
+    void as_drawn_it_stands_as_far_off_the_ceiling_as_it_was_put() {
+        double slope = Math.tan(Math.toRadians(10));
+        double high = of(crowns(slope, "inside 90", "10"), Tilt.NONE).offCeiling();
+        double low = of(crowns(slope, "inside 90", "8"), Tilt.NONE).offCeiling();
+        assertThat(high).isGreaterThan(4 * Math.cos(Math.toRadians(10)));
+        assertThat(low - high).isCloseTo(2 * Math.cos(Math.toRadians(10)), EXACT);
     }
 
     @Test
