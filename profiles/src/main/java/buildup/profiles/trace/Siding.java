@@ -6,6 +6,7 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.trace.fit.Curve;
 import buildup.profiles.trace.fit.Fitting;
 import buildup.shared.figure.Figure;
+import buildup.shared.notice.Kind;
 import buildup.shared.notice.Notices;
 import java.util.List;
 import java.util.Locale;
@@ -139,23 +140,24 @@ final class Siding {
         if (right > MIRRORED * left && strength(flats, TracedSide.RIGHT) > strength(flats, lying) - NEARLY * size) {
             notices.add(TraceNotices.MIRRORED.notice());
         } else if (left <= 0 && right <= 0 && sloped(square, flats) && lying == TracedSide.UP) {
-            secondBest(lying, left, flat);
+            secondBest(TraceNotices.SECOND_BEST, lying, left, flat);
         } else if (left <= 0 && right <= 0) {
             notices.add(TraceNotices.LIES.with("side", word(lying)).with("flat", Figure.fine(flat)));
             return square.moved(turned(lying));
         } else if (flatter > FLATTER * size || (longest > LONGER * left && flat > LONGER * left)) {
-            secondBest(lying, left, flat);
+            secondBest(TraceNotices.SECOND_BEST, lying, left, flat);
         } else if (right > MIRRORED * left || (right > left / LONGER && curvedBehind(square))) {
             notices.add(TraceNotices.MIRRORED.notice());
         } else if (hangsUpsideDown(square, flats)) {
-            secondBest(TracedSide.DOWN, left, flats.length(TracedSide.DOWN.outward()));
+            secondBest(TraceNotices.SECOND_BEST, TracedSide.DOWN, left, flats.length(TracedSide.DOWN.outward()));
+        } else if (flat > left) {
+            secondBest(TraceNotices.ABOUT_AS_LONG, lying, left, flat);
         }
         return square;
     }
 
-    private void secondBest(TracedSide side, double left, double flat) {
-        notices.add(TraceNotices.SECOND_BEST
-                .with("side", word(side))
+    private void secondBest(Kind kind, TracedSide side, double left, double flat) {
+        notices.add(kind.with("side", word(side))
                 .with("flat", Figure.fine(flat))
                 .with("left", Figure.fine(left))
                 .with("option", "--back " + side.name().toLowerCase(Locale.ROOT)));

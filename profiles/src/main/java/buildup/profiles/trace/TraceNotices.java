@@ -42,6 +42,9 @@ public final class TraceNotices {
     static final Kind SECOND_BEST = BACK_UNSURE.problem(
             "The back is taken to be on the left, {left} high as drawn; it may just as well be the long side {side}, {flat}.",
             "Say which: --back left, or {option}.");
+    static final Kind ABOUT_AS_LONG = BACK_UNSURE.note(
+            "The back is taken to be on the left, {left} high as drawn; the side {side} is about as long, {flat}.",
+            "Where that is the back: {option}.");
     static final Kind FITS_LYING = BACK_UNSURE.problem(
             "The sizes fit if the back is the long side {side}; it is taken so.",
             "Say where its back is as it is drawn, if that is wrong: --back left.");

@@ -106,6 +106,24 @@ class TracerTest {
         assertThat(traced.farthest()).isIn(traced.points());
     }
 
+    /** 1-5/8 below, 1-1/2 on the left, both square: either may be the back. */
+    @Test
+    void of_a_tracing_whose_lower_side_is_a_little_longer_it_is_said_which_side_was_taken_for_the_back() {
+        traced(
+                TracingOptions.PLAIN,
+                ring(List.of(
+                        new Point(0, 0),
+                        new Point(1.625, 0),
+                        new Point(1.625, 1),
+                        new Point(1.25, 1),
+                        new Point(1.25, 1.5),
+                        new Point(0, 1.5))));
+        assertThat(said())
+                .contains(
+                        "NOTE back-unsure: The back is taken to be on the left, 1.500 high as drawn; the side below is"
+                                + " about as long, 1.625. | Where that is the back: --back down.");
+    }
+
     private static double radius(Traced traced) {
         return traced.outline().segments().stream()
                 .filter(Arc.class::isInstance)
