@@ -5,7 +5,7 @@ import buildup.shared.figure.Phrase;
 /**
  * What gives first when loads grow.
  *
- * @param name of the fastening, or of the contact as {@code frieze on soffit}
+ * @param name of the fastening, or of the contact as {@code soffit on frieze}
  */
 public record FirstToGive(String name, Mode mode) {
     /** How it gives. */

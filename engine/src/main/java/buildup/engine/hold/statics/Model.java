@@ -145,13 +145,30 @@ public final class Model {
             return;
         }
         Segment stretch = contact.stretch().get();
-        String name = section.name(contact.a()) + " on " + section.name(contact.b());
+        String name = name(contact.a(), contact.b(), stretch.direction(0.5).right());
         double step = stretch instanceof Line ? 1 : 0.5;
         for (double t = 0; t <= 1; t += step) {
             // the stretch is walked with a's wood on its left
             Point outward = stretch.direction(t).right();
             out.addAll(push(name, contact.b(), contact.a(), stretch.at(t), outward, gap));
         }
+    }
+
+    /**
+     * A contact as a carpenter says it: what lies on what, or what stands against what is nearer to the wall; under a ceiling
+     * it is that which is above.
+     *
+     * @param way from the first of the two into the second
+     */
+    private String name(int first, int second, Point way) {
+        boolean level = Math.abs(way.y()) <= Math.abs(way.x());
+        boolean onward = level ? way.x() > 0 : way.y() > 0;
+        int carrier = onward ? first : second;
+        int carried = onward ? second : first;
+        if (!level && !section.body(carried).piece()) {
+            return section.name(carrier) + " under " + section.name(carried);
+        }
+        return section.name(carried) + (level ? " against " : " on ") + section.name(carrier);
     }
 
     /** With friction, all pushes between the two sides of the cone that it opens. */
@@ -208,7 +225,7 @@ public final class Model {
     public Model withGaps() {
         List<Force> more = new ArrayList<>(forces);
         for (Gaps.Gap gap : bodies.gaps()) {
-            String name = section.name(gap.from()) + " on " + section.name(gap.to());
+            String name = name(gap.from(), gap.to(), gap.way());
             more.addAll(push(name, gap.to(), gap.from(), gap.at(), gap.way(), gap.air()));
         }
         return of(more);

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import buildup.engine.Bench;
 import buildup.engine.hold.statics.FirstToGive;
 import buildup.engine.hold.statics.FirstToGive.Mode;
+import buildup.engine.hold.statics.Force;
 import buildup.engine.hold.statics.Loading;
 import buildup.engine.hold.statics.Mechanism;
 import buildup.engine.hold.statics.Model;
@@ -15,6 +16,8 @@ import buildup.engine.hold.support.Support.Answer;
 import buildup.engine.hold.support.Support.Whole;
 import buildup.profiles.outline.Point;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
@@ -66,7 +69,7 @@ class StaticsByHandTest {
         Held bracket = HandStacks.bracketedShelf(50).load("shelf", 4.5, 2);
         // about (4, 4): shelf 5 sq in at 1.5 behind, load 2 at 0.5 before
         assertThat(bracket.factor()).isCloseTo(5 * WOOD * 1.5 / (2 * 0.5), SAME);
-        assertThat(bracket.governs()).isEqualTo("bracket on shelf");
+        assertThat(bracket.governs()).isEqualTo("shelf on bracket");
     }
 
     @Test
@@ -156,7 +159,28 @@ class StaticsByHandTest {
         assertThat(board.limit().orElseThrow().governs()).contains(new FirstToGive("hold-down", Mode.PULL));
         Held bare = new Held(board.section(), board.loads(), List.of());
         assertThat(bare.factor()).isCloseTo(12 * WOOD / (2 * 4), SAME);
-        assertThat(bare.limit().orElseThrow().governs()).contains(new FirstToGive("far post on board", Mode.CONTACT));
+        assertThat(bare.limit().orElseThrow().governs()).contains(new FirstToGive("board on far post", Mode.CONTACT));
+    }
+
+    /** A board that leans on the post behind it; a cap that a ceiling keeps from tipping; a gap that has closed. */
+    @Test
+    void a_contact_is_told_with_what_lies_before_what_it_lies_on() {
+        Held rail = HandStacks.railOnTwoNails(20, Double.POSITIVE_INFINITY, 5);
+        assertThat(names(rail.model())).containsOnly("rail against post");
+        assertThat(names(HandStacks.headOffTheWall(10).model().withGaps()))
+                .contains("board on ledge", "shelf on board", "board against wall piece");
+        Held cap = Held.of(Bench.in(
+                "{ ceiling: 5, wall: { solid: no } }",
+                "name: post, kind: framing, section: [out 1, up 4], back: 0, top: 4",
+                "name: cap, section: [out 3, up 1], back: 0, top: ceiling"));
+        assertThat(names(cap.model())).containsOnly("cap on post", "cap under ceiling");
+    }
+
+    private static Set<String> names(Model model) {
+        return model.forces().stream()
+                .filter(force -> force.kind() == Force.Kind.PUSH)
+                .map(Force::name)
+                .collect(Collectors.toSet());
     }
 
     @Test
