@@ -18,7 +18,8 @@ import java.util.function.Function;
 
 /** A quote as sheets: what is asked, what it takes, what it costs, what it rests on. */
 public final class QuoteSheets {
-    private static final String OTHER = "OTHER QUANTITIES, each molding by itself";
+    private static final String OTHER =
+            "OTHER QUANTITIES, each molding by itself; the smallest order is asked at least";
 
     private static final Phrase PRICES = Phrase.of("PRICES");
     private static final Phrase PRICES_IN = Phrase.of("PRICES in {currency}");
@@ -155,7 +156,10 @@ public final class QuoteSheets {
                 .count("strips", "strips", ripped -> ripped.narrowest().strips())
                 .length("dropFrom", "drop from", ripped -> ripped.narrowest().drop())
                 .length("dropTo", "to", ripped -> ripped.widest().drop())
-                .flag("kept", "taken back", ripped -> ripped.narrowest().kept())
+                .flag(
+                        "kept",
+                        "wide enough to take back",
+                        ripped -> ripped.narrowest().kept())
                 .people()
                 .sheet();
     }
@@ -304,7 +308,7 @@ public final class QuoteSheets {
                 .measure("share", "of the wood", Quantity.SHARE, Blank.Ripping::share)
                 .count("strips", "strips", Blank.Ripping::strips)
                 .length("drop", "drop", Blank.Ripping::drop)
-                .flag("kept", "taken back", Blank.Ripping::kept);
+                .flag("kept", "wide enough to take back", Blank.Ripping::kept);
     }
 
     private static Columns<Knife> knife() {
