@@ -159,6 +159,10 @@ class WhereRowsGoTest {
 
     /** A board of 8-1/4 square inches under two joists, the one from 0 to 1, the other from 10 to 11. */
     private static Answers underJoists(double out, double pounds, String... rows) {
+        return underJoists("1", out, pounds, rows);
+    }
+
+    private static Answers underJoists(String far, double out, double pounds, String... rows) {
         StringBuilder fastenings = new StringBuilder("fastenings:\n");
         for (String row : rows) {
             fastenings.append("  - { piece: board, spacing: 16, ").append(row).append(" }\n");
@@ -166,7 +170,7 @@ class WhereRowsGoTest {
         return Answered.sound(stack(
                 load("board", out, pounds) + fastenings,
                 "name: near, kind: framing, section: [out 1, up 6], back: 0, bottom: 0",
-                "name: far, kind: framing, section: [out 1, up 6], back: 10, bottom: 0",
+                "name: far, kind: framing, section: [out " + far + ", up 6], face: 11, bottom: 0",
                 "name: board, profile: board 3/4 x 11, lay: flat, back: 0, top: 0"));
     }
 
@@ -222,5 +226,14 @@ class WhereRowsGoTest {
         Support hopeless = underJoists(5.5, 300, pin).support();
         assertThat(hopeless.proposed()).as("3 in a foot hold 229").isEmpty();
         assertThat(hopeless.cured()).isFalse();
+    }
+
+    /** Under a joist 3 wide there are several places for the second row: with the best a nail every 12 is enough. */
+    @Test
+    void of_two_rows_those_whose_nails_stand_farthest_apart_are_told() {
+        String pin = "name: pin, use: 23 ga x 1-1/8, at: { out: 5, up: board.bottom }";
+        assertThat(underJoists("3", 3, 60, pin).support().proposed())
+                .extracting(LeastRow::spacing)
+                .containsExactly(12.0, 12.0);
     }
 }
