@@ -382,7 +382,7 @@ public final class FixingSheets {
                         "proposals.first",
                         Phrase.of(
                                         "WHERE A NAIL COULD GO, {apart} apart; each passes the checks of a nail that is given")
-                                .with("apart", Figure.length(apart())),
+                                .with("apart", Figure.atMost(apart())),
                         firstOfEach())
                 .name("piece", "piece", first -> section.name(first.piece()))
                 .sayingIf(

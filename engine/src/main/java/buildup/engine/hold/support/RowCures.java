@@ -118,11 +118,11 @@ public final class RowCures {
                 .with("out", Figure.length(nail.head().x()))
                 .with("up", Figure.length(nail.head().y()))
                 .with("tilt", tilt(nail.fastening().angle()))
-                .with("spacing", Figure.length(row.spacing()))
+                .with("spacing", Figure.atMost(row.spacing()))
                 .with(
                         "first",
                         first(row)
-                                .map(at -> Phrase.of(", 'first: {at}'").with("at", at))
+                                .map(at -> Phrase.of(", 'first: {at}'").with("at", at.rounded(Rounding.DOWN)))
                                 .orElse(Phrase.of("")))
                 .with("blocked", blocked(nail))
                 .with(
@@ -196,8 +196,11 @@ public final class RowCures {
                         place + "piece",
                         Phrase.of("{piece}")
                                 .with("piece", section.name(row.nail().piece()))),
-                new Change(place + "use", use),
-                new Change(place + "spacing", every)));
+                new Change(place + "use", use)));
+        // what a row has that names none is not written: 16 in are no round number of millimeters
+        if (Math.abs(row.spacing() - Spacings.usual(row.nail().fastening().use())) > Tolerance.SNAP) {
+            changes.add(new Change(place + "spacing", every));
+        }
         changes.addAll(at(row.nail(), place + "at."));
         first(row).ifPresent(at -> changes.add(first(place, at)));
         long degrees = Math.round(row.nail().fastening().angle());

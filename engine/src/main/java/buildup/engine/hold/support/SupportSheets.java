@@ -301,7 +301,7 @@ public final class SupportSheets {
                         Quantity.ANGLE,
                         Rounding.decimals(0),
                         row -> row.nail().fastening().angle())
-                .length("spacing", "every", LeastRow::spacing)
+                .measure("spacing", "every", Quantity.LENGTH, Rounding.DOWN, LeastRow::spacing)
                 .measure("needsPerFoot", "needs a foot", Quantity.RATIO, Rounding.decimals(2), LeastRow::needed)
                 .json()
                 .measure("pull", "may pull", Quantity.LINE_FORCE, LeastRow::pull)

@@ -14,6 +14,7 @@ import buildup.engine.hold.nail.Joint;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Point;
 import buildup.shared.document.edit.Editor;
+import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Cure;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
@@ -153,6 +154,27 @@ class LeastRowsTest {
                 .contains("through board at")
                 .contains(" and ");
         assertThat(support(typed(text, falls)).whole().answer()).isEqualTo(Support.Answer.STANDS);
+    }
+
+    /** Fasteners of a list in inches stand 16 in apart, which is 406.4 mm; nobody sets out a tenth of a millimeter. */
+    @Test
+    void a_job_in_millimeters_is_told_whole_ones_and_writes_down_no_spacing_that_goes_without_saying() {
+        String text = stack(
+                "units: mm\n",
+                "name: ledge, kind: framing, section: [out 150, up 150], face: 0, top: 0",
+                "name: shelf, profile: board 19 x 250, lay: flat, back: -100, bottom: 0");
+        Notice falls = problem(text, "needs-holding");
+        assertThat(NoticeWords.in(LengthUnit.MILLIMETER).cure(falls))
+                .contains(", every 406 mm")
+                .doesNotContain("406.4");
+        String nailed = Editor.edit(
+                        "stack.yaml",
+                        text,
+                        NoticeWords.in(LengthUnit.MILLIMETER).edits(falls),
+                        new Notices())
+                .orElseThrow();
+        assertThat(nailed).contains("use: ").doesNotContain("spacing");
+        assertThat(support(nailed).whole().stands()).isTrue();
     }
 
     /** The load stands 5 out of the edge. In the document the row holds, and with one spacing wider it does not. */
