@@ -16,7 +16,7 @@ import buildup.engine.section.compose.Standing;
 import buildup.engine.section.compose.Totals;
 import buildup.engine.section.stack.Eye;
 import buildup.engine.section.stack.Light;
-import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Outline;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -57,8 +57,12 @@ final class QuickFigures {
             "area", Totals::area,
             "weightPerFoot", Totals::weightPerFoot);
 
-    private static final Map<String, Function<Box, Double>> OF_BOX =
-            Map.of("bottom", Box::bottom, "top", Box::top, "back", Box::back, "face", Box::face);
+    private static final Map<String, Function<Outline, Double>> OF_OUTLINE = Map.of(
+            "bottom", outline -> outline.box().bottom(),
+            "top", outline -> outline.box().top(),
+            "back", outline -> outline.box().back(),
+            "face", outline -> outline.box().face(),
+            "area", Outline::area);
 
     private static final Map<String, Function<Reveal, Double>> OF_REVEAL =
             Map.of("amount", Reveal::amount, "step", Reveal::step);
@@ -117,7 +121,7 @@ final class QuickFigures {
         return switch (figure.sheet()) {
             case "totals" -> OF_TOTALS.containsKey(column) ? Depth.BOXES : Depth.ALL;
             case "pieces" ->
-                OF_BOX.containsKey(column)
+                OF_OUTLINE.containsKey(column)
                         ? Depth.BOXES
                         : column.equals("bearing") && !fastened ? Depth.CONTACTS : Depth.ALL;
             case "contacts" -> column.equals("length") ? Depth.WALK : Depth.ALL;
@@ -144,19 +148,16 @@ final class QuickFigures {
 
     private Collection<Double> ofPieces(String column, Map<String, String> named) {
         List<Double> found = new ArrayList<>();
-        List<Standing> standing = OF_BOX.containsKey(column) ? List.of() : staged.standing();
+        List<Standing> standing = OF_OUTLINE.containsKey(column) ? List.of() : staged.standing();
         int piece = 0;
         for (Body body : staged.bodies()) {
             if (body.piece() && goesBy(named, "name", body.name())) {
-                found.add(
-                        standing.isEmpty()
-                                ? taken(OF_BOX, column, body.outline().box())
-                                : width(standing.get(piece)));
+                found.add(standing.isEmpty() ? taken(OF_OUTLINE, column, body.outline()) : width(standing.get(piece)));
             }
             piece += body.piece() ? 1 : 0;
         }
         // widths add up, and no row of them is none
-        return found.isEmpty() && !OF_BOX.containsKey(column) ? List.of(0.0) : found;
+        return found.isEmpty() && !OF_OUTLINE.containsKey(column) ? List.of(0.0) : found;
     }
 
     private static double width(Standing standing) {

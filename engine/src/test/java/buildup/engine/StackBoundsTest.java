@@ -147,6 +147,10 @@ class StackBoundsTest {
                 "trimProjection",
                 "area",
                 "weight",
+                "face",
+                "back",
+                "dark of case.face in raking",
+                "length",
                 "left under the ceiling",
                 "left of the projection"));
         List<String> names = start.blocks().stack().pieces().stream()
@@ -172,7 +176,9 @@ class StackBoundsTest {
             asked.add("length of " + name);
             asked.add("seen of " + name + " from standing");
             asked.add("hidden of " + name + " from aloft");
-            names.forEach(other -> asked.add("reveal of " + name + " over " + other));
+            asked.add("area of " + name);
+            names.forEach(other -> asked.addAll(
+                    List.of("reveal of " + name + " over " + other, "length of " + name + " over " + other)));
         }
         List<Scalar> lines = new ArrayList<>();
         for (String figure : asked) {
@@ -234,6 +240,9 @@ class StackBoundsTest {
                 "pieces bearing least",
                 "space ceilingLeft most",
                 "reveals amount least",
+                "contacts length most",
+                "contacts length least",
+                "pieces area most",
                 "darkness share most",
                 "darkness share least",
                 "darkness dark most",

@@ -23,7 +23,9 @@ final class PieceBounds {
 
     /** A column of the pieces; absent where nothing is known of it. */
     Optional<Bounder> of(String column, Optional<String> name) {
+        // framing has no row
         List<PlacedForms> asked = pieces.stream()
+                .filter(PlacedForms::inStack)
                 .filter(piece -> name.isEmpty() || name.get().equals(piece.name()))
                 .toList();
         if (AXES.containsKey(column)) {
@@ -38,6 +40,11 @@ final class PieceBounds {
                 }
                 return bound;
             });
+        }
+        if (column.equals("area")) {
+            List<Bounder> areas = asked.stream().map(TotalsBounds::area).toList();
+            return Optional.of(
+                    box -> areas.stream().map(area -> area.of(box)).reduce(FigureBound.UNKNOWN, FigureBound::and));
         }
         return column.equals("bearing") && name.isPresent() && asked.size() == 1
                 ? Optional.of(bearing(asked.get(0)))

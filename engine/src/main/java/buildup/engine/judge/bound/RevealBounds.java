@@ -11,8 +11,7 @@ import java.util.Optional;
  * the contact, and the air there is open to the room in a level line, there is a reveal no longer than that run.
  */
 final class RevealBounds {
-    /** What welding of pieces that nearly touch may move an end by, twice. */
-    private static final double SLACK = 2 * Tolerance.TOUCHING;
+    private static final double SLACK = Meeting.SLACK;
 
     private final List<PlacedForms> pieces;
 
@@ -22,7 +21,7 @@ final class RevealBounds {
 
     /** The reveals of a piece over another, or over whatever it is; absent where nothing is known of them. */
     Optional<Bounder> of(String shows, Optional<String> over) {
-        List<Meeting> meetings = new ArrayList<>();
+        List<Beyond> meetings = new ArrayList<>();
         for (PlacedForms piece : pieces) {
             for (PlacedForms other : pieces) {
                 if (piece.name().equals(shows)
@@ -36,7 +35,7 @@ final class RevealBounds {
                 ? Optional.empty()
                 : Optional.of(box -> {
                     FigureBound bound = FigureBound.UNKNOWN;
-                    for (Meeting meeting : meetings) {
+                    for (Beyond meeting : meetings) {
                         bound = bound.and(meeting.over(box));
                     }
                     return bound;
@@ -44,7 +43,7 @@ final class RevealBounds {
     }
 
     /** A side of one piece on the facing side of another. */
-    private void meetings(PlacedForms piece, PlacedForms other, List<Meeting> out) {
+    private void meetings(PlacedForms piece, PlacedForms other, List<Beyond> out) {
         for (Axis across : Axis.values()) {
             for (boolean high : new boolean[] {true, false}) {
                 // no level line leaves the air behind a piece that hangs before another
@@ -52,7 +51,7 @@ final class RevealBounds {
                     Optional<Extent> mine = piece.flat(across, high);
                     Optional<Extent> its = other.flat(across, !high);
                     if (mine.isPresent() && its.isPresent()) {
-                        out.add(new Meeting(piece, other, across, high, mine.get(), its.get()));
+                        out.add(new Beyond(piece, other, across, high, mine.get(), its.get()));
                     }
                 }
             }
@@ -77,52 +76,13 @@ final class RevealBounds {
         }
     }
 
-    /**
-     * How far a piece is off another on each side; where they lie in each other, an edge may belong to either.
-     *
-     * @param gaps one for each side of the box of the other
-     */
-    private record Clear(PlacedForms piece, List<SizeSum> gaps) {
-        static Clear of(PlacedForms piece, PlacedForms other) {
-            return new Clear(
-                    piece,
-                    List.of(
-                            piece.out().low().minus(other.out().high()),
-                            other.out().low().minus(piece.out().high()),
-                            piece.up().low().minus(other.up().high()),
-                            other.up().low().minus(piece.up().high())));
-        }
-
-        boolean of(ChoiceBox box) {
-            return !piece.piece().maybe(box)
-                    || gaps.stream().anyMatch(gap -> gap.over(box).least() >= -Tolerance.COINCIDENT);
-        }
-    }
-
-    /** Two pieces that may lie flat against each other. */
-    private final class Meeting {
-        private final PlacedForms piece;
-        private final PlacedForms other;
-        private final SizeSum apart;
-        private final List<SizeSum> shared;
+    /** Two pieces that may lie flat against each other, and how far the side of the first runs on beyond the other. */
+    private final class Beyond {
+        private final Meeting meeting;
         private final List<Run> runs = new ArrayList<>();
-        private final List<Clear> clear = new ArrayList<>();
 
-        Meeting(PlacedForms piece, PlacedForms other, Axis across, boolean high, Extent mine, Extent its) {
-            this.piece = piece;
-            this.other = other;
-            this.apart = piece.side(across, high).minus(other.side(across, !high));
-            this.shared = List.of(
-                    mine.high().minus(mine.low()),
-                    its.high().minus(its.low()),
-                    mine.high().minus(its.low()),
-                    its.high().minus(mine.low()));
-            for (PlacedForms one : pieces) {
-                if (!one.name().equals(piece.name()) && !one.name().equals(other.name())) {
-                    clear.add(Clear.of(one, piece));
-                    clear.add(Clear.of(one, other));
-                }
-            }
+        Beyond(PlacedForms piece, PlacedForms other, Axis across, boolean high, Extent mine, Extent its) {
+            this.meeting = new Meeting(piece, other, across, high, mine, its, pieces);
             if (across == Axis.UP) {
                 SizeSum level = piece.side(across, high);
                 runs.add(new Run(mine.high().minus(its.high()), high, beside(level, its.high())));
@@ -144,17 +104,8 @@ final class RevealBounds {
         }
 
         FigureBound over(ChoiceBox box) {
-            boolean there = piece.piece().surely(box)
-                    && other.piece().surely(box)
-                    && apart.over(box).isZero(Tolerance.COINCIDENT);
-            for (SizeSum length : shared) {
-                there = there && length.over(box).least() > SLACK;
-            }
-            for (Clear one : clear) {
-                there = there && one.of(box);
-            }
             FigureBound bound = FigureBound.UNKNOWN;
-            if (there) {
+            if (meeting.isThere(box)) {
                 for (Run run : runs) {
                     bound = bound.and(run.over(box));
                 }

@@ -62,6 +62,13 @@ public final class StackBounds {
                         ? piece.flatMap(shows -> new RevealBounds(pieces)
                                 .of(shows, Optional.ofNullable(figure.named().get("over"))))
                         : Optional.empty();
+            case "contacts" ->
+                column.equals("length")
+                        ? new ContactBounds(pieces)
+                                .of(
+                                        Optional.ofNullable(figure.named().get("a")),
+                                        Optional.ofNullable(figure.named().get("b")))
+                        : Optional.empty();
             case "members" ->
                 fixedSpace
                         ? piece.flatMap(of -> new MemberBounds(pieces, space)

@@ -111,14 +111,22 @@ final class TotalsBounds {
     }
 
     private List<Wood> woods() {
-        return pieces.stream()
-                .map(piece -> new Wood(
-                        piece,
-                        piece.own(reading -> reading.shape().area()),
-                        piece.out().high().minus(piece.out().low()),
-                        piece.up().high().minus(piece.up().low()),
-                        piece.own(TotalsBounds::density)))
-                .toList();
+        return pieces.stream().map(TotalsBounds::wood).toList();
+    }
+
+    private static Wood wood(PlacedForms piece) {
+        return new Wood(
+                piece,
+                piece.own(reading -> reading.shape().area()),
+                piece.out().high().minus(piece.out().low()),
+                piece.up().high().minus(piece.up().low()),
+                piece.own(TotalsBounds::density));
+    }
+
+    /** The area of a piece by itself. */
+    static Bounder area(PlacedForms piece) {
+        Wood wood = wood(piece);
+        return box -> piece.piece().surely(box) ? FigureBound.of(wood.area(box)) : FigureBound.UNKNOWN;
     }
 
     /** Pounds on a foot for each square inch: a foot has 144 times as many cubic inches as a cubic foot has. */

@@ -77,7 +77,9 @@ final class UprightFace {
      * @param member the name that it has to have; absent where any will do
      */
     static Optional<UprightFace> of(PlacedForms piece, Optional<String> member, List<PlacedForms> pieces, Space space) {
-        boolean named = member.isEmpty() || piece.member(Axis.OUT, true).equals(member);
+        // framing is walked over and gives no row
+        boolean named = piece.inStack()
+                && (member.isEmpty() || piece.member(Axis.OUT, true).equals(member));
         return piece.flat(Axis.OUT, true).filter(any -> named).map(face -> new UprightFace(piece, face, pieces, space));
     }
 

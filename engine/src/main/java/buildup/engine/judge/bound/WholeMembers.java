@@ -95,7 +95,7 @@ final class WholeMembers {
      */
     static Optional<WholeMembers> of(PlacedForms piece, Optional<String> name, List<PlacedForms> pieces, Space space) {
         List<Optional<Piece>> shapes = piece.piece().shape().pieces();
-        if (piece.box() || shapes.size() > 4 * MOST || space.slope() != 0) {
+        if (piece.box() || !piece.inStack() || shapes.size() > 4 * MOST || space.slope() != 0) {
             return Optional.empty();
         }
         List<List<OwnMember>> members = shapes.stream()

@@ -1,0 +1,94 @@
+package buildup.engine.judge.bound;
+
+import buildup.engine.section.stack.Axis;
+import buildup.profiles.outline.Tolerance;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A straight side of one piece and the facing one of another, which may lie flat against each other. */
+final class Meeting {
+    /** What welding of pieces that nearly touch may move an end by, twice. */
+    static final double SLACK = 2 * Tolerance.TOUCHING;
+
+    /**
+     * How far a piece is off another on each side; where they lie in each other, an edge may belong to either.
+     *
+     * @param gaps one for each side of the box of the other
+     */
+    private record Clear(PlacedForms piece, List<SizeSum> gaps) {
+        static Clear of(PlacedForms piece, PlacedForms other) {
+            return new Clear(
+                    piece,
+                    List.of(
+                            piece.out().low().minus(other.out().high()),
+                            other.out().low().minus(piece.out().high()),
+                            piece.up().low().minus(other.up().high()),
+                            other.up().low().minus(piece.up().high())));
+        }
+
+        boolean of(ChoiceBox box) {
+            return !piece.piece().maybe(box)
+                    || gaps.stream().anyMatch(gap -> gap.over(box).least() >= -Tolerance.COINCIDENT);
+        }
+    }
+
+    private final PlacedForms piece;
+    private final PlacedForms other;
+    private final SizeSum apart;
+    private final List<SizeSum> shared;
+    private final List<Clear> clear = new ArrayList<>();
+
+    /**
+     * Where two sides may meet.
+     *
+     * @param across the axis square to them
+     * @param high whether it is the high side of the first piece
+     * @param mine that side along the other axis
+     * @param its the facing side of the other piece
+     */
+    Meeting(
+            PlacedForms piece,
+            PlacedForms other,
+            Axis across,
+            boolean high,
+            Extent mine,
+            Extent its,
+            List<PlacedForms> pieces) {
+        this.piece = piece;
+        this.other = other;
+        this.apart = piece.side(across, high).minus(other.side(across, !high));
+        this.shared = List.of(
+                mine.high().minus(mine.low()),
+                its.high().minus(its.low()),
+                mine.high().minus(its.low()),
+                its.high().minus(mine.low()));
+        for (PlacedForms one : pieces) {
+            if (!one.name().equals(piece.name()) && !one.name().equals(other.name())) {
+                clear.add(Clear.of(one, piece));
+                clear.add(Clear.of(one, other));
+            }
+        }
+    }
+
+    /** Whether they lie flat against each other in every stack of a box, and no third piece lies in either. */
+    boolean isThere(ChoiceBox box) {
+        boolean there = piece.piece().surely(box)
+                && other.piece().surely(box)
+                && apart.over(box).isZero(Tolerance.COINCIDENT)
+                && length(box).least() > SLACK;
+        for (Clear one : clear) {
+            there = there && one.of(box);
+        }
+        return there;
+    }
+
+    /** How much they share. */
+    Range length(ChoiceBox box) {
+        Range length = new Range(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
+        for (SizeSum one : shared) {
+            Range range = one.over(box);
+            length = new Range(Math.min(length.least(), range.least()), Math.min(length.most(), range.most()));
+        }
+        return length;
+    }
+}
