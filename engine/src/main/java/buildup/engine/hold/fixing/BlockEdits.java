@@ -5,6 +5,9 @@ import buildup.engine.hold.nail.Crossing;
 import buildup.engine.hold.nail.Drive;
 import buildup.engine.section.compose.Body;
 import buildup.engine.section.compose.ClosedVoid;
+import buildup.engine.section.stack.Axis;
+import buildup.engine.section.stack.Piece;
+import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
@@ -17,6 +20,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Wedges of wood behind a piece as ways out: in words, and as pieces that a person adds to the document. */
@@ -60,10 +64,6 @@ final class BlockEdits {
 
         double area() {
             return height * (width + foot);
-        }
-
-        boolean whole() {
-            return foot < LEAST_FOOT;
         }
 
         int behind() {
@@ -122,6 +122,62 @@ final class BlockEdits {
                 .orElse(Stream.empty());
     }
 
+    /**
+     * A block that is there already, made as large as the back of a piece lets it be from its own upper back corner on.
+     *
+     * @param words with places for {@code wedge}, {@code height} and {@code width}
+     */
+    Optional<Cure> larger(int block, Line back, Phrase words) {
+        Body body = timber.body(block);
+        Box box = body.outline().box();
+        Piece piece = body.placed().orElseThrow().piece();
+        Point corner = new Point(box.back(), box.top());
+        Line level = new Line(corner, corner.plus(new Point(1, 0)));
+        Line upright = new Line(corner, corner.plus(new Point(0, -1)));
+        if (!meets(level, back) || !meets(upright, back)) {
+            return Optional.empty();
+        }
+        double whole = free(upright, back);
+        double width = free(level, back);
+        double height = piece.rules().low(Axis.UP).isPresent() ? Math.min(whole, box.height()) : whole;
+        double foot = Math.max(0, width * (1 - height / whole));
+        boolean larger = width > box.width() + Tolerance.TOUCHING || height > box.height() + Tolerance.TOUCHING;
+        if (!larger || Math.min(height, width) < LEAST_LEG) {
+            return Optional.empty();
+        }
+        List<Change> changes = piece.stock().profileKind().equals("section")
+                ? List.of(new Change(piece.place("section"), section(height, width, foot)))
+                : List.of();
+        return Optional.of(new Cure(said(height, width, foot, words.with("wedge", body.name())), changes));
+    }
+
+    /**
+     * Where no hollow is closed behind a piece: the wedge between the upright through the foot of its back and the level through
+     * the head of that, for a person to fix; nothing where wood is there already.
+     *
+     * @param words with places for {@code height} and {@code width}
+     */
+    Optional<Phrase> open(Line back, Phrase words) {
+        Point corner = new Point(back.from().x(), back.to().y());
+        Line level = new Line(corner, corner.plus(new Point(1, 0)));
+        Line upright = new Line(corner, corner.plus(new Point(0, -1)));
+        if (!meets(level, back) || !meets(upright, back)) {
+            return Optional.empty();
+        }
+        double height = free(upright, back);
+        double width = free(level, back);
+        List<Point> ends = List.of(corner, corner.plus(new Point(0, -height)), corner.plus(new Point(width, 0)));
+        Point middle = ends.stream().reduce(Point.ORIGIN, Point::plus).times(1.0 / ends.size());
+        boolean taken = Stream.concat(
+                        Stream.of(middle),
+                        ends.stream().map(end -> end.plus(middle).times(0.5)))
+                .anyMatch(place -> IntStream.range(0, timber.count())
+                        .anyMatch(body -> timber.body(body).outline().holds(place)));
+        return taken || Math.min(height, width) < LEAST_LEG
+                ? Optional.empty()
+                : Optional.of(said(height, width, 0, words));
+    }
+
     private static Optional<Wedge> largest(ClosedVoid hollow, int piece) {
         List<Bound> ring = hollow.ring().bounds();
         List<Line> backs = ring.stream()
@@ -142,18 +198,23 @@ final class BlockEdits {
     }
 
     private static Phrase said(Wedge wedge, Phrase words) {
-        Phrase said = words.with("height", Figure.atMost(wedge.height())).with("width", Figure.atMost(wedge.width()));
-        return wedge.whole()
+        return said(wedge.height(), wedge.width(), wedge.foot(), words);
+    }
+
+    private static Phrase said(double height, double width, double foot, Phrase words) {
+        Phrase said = words.with("height", Figure.atMost(height)).with("width", Figure.atMost(width));
+        return foot < LEAST_FOOT
                 ? said
-                : FixingNotices.WITH_A_FOOT.with("block", said).with("foot", Figure.atMost(wedge.foot()));
+                : FixingNotices.WITH_A_FOOT.with("block", said).with("foot", Figure.atMost(foot));
     }
 
     /** What is cut off a block's face, and how wide it is at its foot. */
-    private static Phrase section(Wedge wedge) {
-        Phrase words = wedge.whole() ? FACE_ALONE : FOOT_AND_FACE;
-        return words.with("height", Figure.atMost(wedge.height()))
-                .with("foot", Figure.atMost(wedge.foot()))
-                .with("run", Figure.atMost(wedge.whole() ? wedge.width() : wedge.width() - wedge.foot()));
+    private static Phrase section(double height, double width, double foot) {
+        boolean whole = foot < LEAST_FOOT;
+        Phrase words = whole ? FACE_ALONE : FOOT_AND_FACE;
+        return words.with("height", Figure.atMost(height))
+                .with("foot", Figure.atMost(foot))
+                .with("run", Figure.atMost(whole ? width : width - foot));
     }
 
     /** The wedge as a nailer, put up before the piece that it is behind; none where no name says the place. */
@@ -171,7 +232,7 @@ final class BlockEdits {
         return List.of(
                 Change.entry(BLOCK, piece + 1, name),
                 new Change(place + "kind", Phrase.of("nailer")),
-                new Change(place + "section", section(wedge)),
+                new Change(place + "section", section(wedge.height(), wedge.width(), wedge.foot())),
                 new Change(place + "back", Phrase.of("{side}").with("side", back.get())),
                 new Change(place + "top", Phrase.of("{side}").with("side", top.get())));
     }

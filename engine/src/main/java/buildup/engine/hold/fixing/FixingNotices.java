@@ -168,6 +168,12 @@ final class FixingNotices {
 
     static final Kind UPPER_EDGE = UPPER.problem("Nothing is behind the upper edge of '{piece}'.", "");
 
+    static final Kind UPPER_EDGE_SHORT = UPPER.problem(
+            "Nothing is behind the upper edge of '{piece}' to nail into: '{block}' stands {amount} off its back.", "");
+
+    static final Kind UPPER_EDGE_THIN =
+            UPPER.problem("Too little is behind the upper edge of '{piece}' to nail into: '{block}' is too small.", "");
+
     static final Kind UPPER_EDGE_LOOSE = UPPER.problem(
             "The upper edge of '{piece}' is not fastened: no row is driven in its upper half.",
             "Add a row there, into {body}.");
@@ -178,6 +184,9 @@ final class FixingNotices {
 
     static final Phrase BLOCK_WITH_SIZE = Phrase.of(
             "Add a block behind it, {height} high x {width} wide at the top, its face beveled {bevel} off plumb.");
+
+    static final Phrase LARGER_BLOCK =
+            Phrase.of("Make '{wedge}' {height} high x {width} wide at the top, its face beveled {bevel} off plumb.");
 
     static final Phrase BLOCK = Phrase.of("Add a block behind it, its face beveled {bevel} off plumb.");
 

@@ -6,6 +6,7 @@ import buildup.engine.section.compose.Body;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Stroke;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Rounding;
@@ -81,7 +82,7 @@ final class UpperEdges {
         Optional<Integer> behind = behind(piece, back);
         boolean given = fixed.stream().anyMatch(nail -> nail.piece() == piece);
         if (behind.isEmpty()) {
-            add(FixingNotices.UPPER_EDGE.notice().cure(block(piece, back, given)), piece);
+            add(noBlock(piece, back, given), piece);
         } else if (given) {
             add(FixingNotices.UPPER_EDGE_LOOSE.with("body", timber.quoted(behind.get())), piece);
         }
@@ -124,21 +125,60 @@ final class UpperEdges {
 
     private static final double FRONT = 4;
 
+    /** A block that is farther behind the back was put there for something else, in: common practice, no source. */
+    private static final double FOR_IT = 2;
+
+    /** A block and how far it is behind the back, in. */
+    private record Near(int block, double air) {}
+
+    /** Said of a block that was put there for it and is too small; nothing where there is none, or none larger fits. */
+    private Optional<Notice> small(int piece, Line back) {
+        Point toWall = back.direction(0).left();
+        Figure bevel = Figure.angle(spring(back)).rounded(Rounding.decimals(1));
+        return UPPER.stream()
+                .flatMap(share -> nailing
+                        .shots()
+                        .follow(back.at(share).minus(toWall.times(FRONT)), toWall, FRONT + FOR_IT, timber.count())
+                        .crossings()
+                        .stream()
+                        .filter(crossing -> crossing.from() >= FRONT - Tolerance.TOUCHING)
+                        .filter(crossing -> crossing.body().isPresent()
+                                && timber.body(crossing.body().getAsInt()).nailer())
+                        .map(crossing -> new Near(crossing.body().getAsInt(), crossing.from() - FRONT)))
+                .min(Comparator.comparingDouble(Near::air))
+                .flatMap(near -> blocks.larger(near.block(), back, FixingNotices.LARGER_BLOCK.with("bevel", bevel))
+                        .map(cure -> (near.air() > MOST_AIR
+                                        ? FixingNotices.UPPER_EDGE_SHORT
+                                        : FixingNotices.UPPER_EDGE_THIN)
+                                .with("block", timber.body(near.block()).name())
+                                .amount(Figure.length(near.air()))
+                                .cure(cure)));
+    }
+
+    /** A block that would serve in the hollow behind; else the one that is there, larger; else one in the open. */
+    private Notice noBlock(int piece, Line back, boolean given) {
+        Figure bevel = Figure.angle(spring(back)).rounded(Rounding.decimals(1));
+        Phrase words = FixingNotices.BLOCK_WITH_SIZE.with("bevel", bevel);
+        Notice nothing = FixingNotices.UPPER_EDGE.notice();
+        return block(piece, back, given, words)
+                .map(nothing::cure)
+                .or(() -> small(piece, back))
+                .orElseGet(() -> nothing.cure(
+                        blocks.open(back, words).orElseGet(() -> FixingNotices.BLOCK.with("bevel", bevel))));
+    }
+
     /**
      * The block that would serve: in the corner of the hollow behind, its face as steep as the back.
      *
      * @param given whether rows are given for the piece: a block without one into it holds nothing then
      */
-    private Cure block(int piece, Line back, boolean given) {
-        Figure bevel = Figure.angle(spring(back)).rounded(Rounding.decimals(1));
-        Phrase words = FixingNotices.BLOCK_WITH_SIZE.with("bevel", bevel);
+    private Optional<Cure> block(int piece, Line back, boolean given, Phrase words) {
         Point inside = back.at(0.75).plus(back.direction(0).left().times(MOST_AIR));
         return nailing.shots()
                 .hollow(inside)
                 .flatMap(hollow -> Cure.firstOf(Stream.concat(
                         given ? blocks.nailedWedge(hollow, piece, back, words) : Stream.empty(),
-                        blocks.wedge(hollow, piece, words).stream())))
-                .orElseGet(() -> Cure.of(FixingNotices.BLOCK.with("bevel", bevel)));
+                        blocks.wedge(hollow, piece, words).stream())));
     }
 
     private void add(Notice notice, int piece) {
