@@ -266,4 +266,44 @@ class HeldByNailsTest {
         Section loose = nailed(firm, shelf);
         assertThat(names(loose, loose.fastened().given())).doesNotContain("apron");
     }
+
+    /** A shelf of 9 square inches, its middle 4-1/2 out, its back flat on a post, on a ledge from so far to so far out. */
+    private static Held shelf(String ledge, String back) {
+        return Held.of(Bench.loose(
+                "name: post, kind: framing, section: [out 1, up 14], face: 0, top: 10",
+                "name: ledge, kind: framing, section: [out " + ledge + ", up 4], back: " + back + ", top: 0",
+                "name: shelf, section: [out 9, up 1], back: 0, bottom: 0",
+                "name: block, section: [out 1, up 1], back: 20, bottom: 0",
+                "name: base, kind: framing, section: [out 4, up 4], back: 19, top: 0"));
+    }
+
+    private static Trust.Why why(Held held) {
+        return held.support().trust().stream()
+                .filter(trust -> trust.piece() == held.number("shelf"))
+                .findFirst()
+                .orElseThrow()
+                .why();
+    }
+
+    @Test
+    void what_counts_as_fixed_and_falls_past_its_bearing_is_told_once_loads_or_nails_are_given() {
+        Point nail = new Point(20.5, 0);
+        for (Held off : List.of(shelf("4", "0"), shelf("4", "5"))) {
+            assertThat(why(off)).as("nothing is said of nails yet").isEqualTo(Trust.Why.COUNTS_AS_FIXED);
+            assertThat(why(off.load("block", 20.5, 5))).isEqualTo(Trust.Why.COUNTS_AS_FIXED);
+            assertThat(why(off.nail("other", "block", "base", nail, -90, 5, 5)))
+                    .isEqualTo(Trust.Why.FALLS_UNLESS_FIXED);
+            assertThat(why(off.load("shelf", 4.5, 1e-3))).isEqualTo(Trust.Why.FALLS_UNLESS_FIXED);
+        }
+        Held on = shelf("5", "0");
+        assertThat(why(on.nail("other", "block", "base", nail, -90, 5, 5))).isEqualTo(Trust.Why.COUNTS_AS_FIXED);
+        // 9 W at 1/2 behind the edge at 5, the load 2 before it
+        double most = 9 * Held.WOOD * 0.5 / 2;
+        assertThat(why(on.load("shelf", 7, 0.99 * most))).isEqualTo(Trust.Why.COUNTS_AS_FIXED);
+        assertThat(why(on.load("shelf", 7, 1.01 * most))).isEqualTo(Trust.Why.FALLS_UNLESS_FIXED);
+        // as far behind the edge at 4, the load 1 behind it
+        double least = 9 * Held.WOOD * 0.5 / 1;
+        assertThat(why(shelf("4", "4").load("shelf", 3, 0.99 * least))).isEqualTo(Trust.Why.COUNTS_AS_FIXED);
+        assertThat(why(shelf("4", "4").load("shelf", 3, 1.01 * least))).isEqualTo(Trust.Why.FALLS_UNLESS_FIXED);
+    }
 }
