@@ -13,9 +13,11 @@ import buildup.engine.look.light.Lighting;
 import buildup.engine.look.light.Shadow;
 import buildup.engine.section.compose.Member;
 import buildup.engine.section.compose.Section;
+import buildup.engine.section.stack.Light;
 import buildup.profiles.outline.Point;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The section with its room side drawn by how one light meets it, and the rays that bound the shadows. */
 public final class RaysDrawing {
@@ -53,6 +55,7 @@ public final class RaysDrawing {
                 "in the light of " + lighting.light().name(),
                 "Section with rays of light. " + from,
                 new Group("light", walk()),
+                lamp().map(lamp -> room.source(lamp.at(), lamp.name())).orElse(List.of()),
                 "rays",
                 "ray",
                 rays(),
@@ -63,6 +66,10 @@ public final class RaysDrawing {
                         .line("turned away from the light (shade)", LineStyle.SHADE)
                         .line("in cast shadow", LineStyle.CAST)
                         .line("ray past the casting edge to the end of its shadow", LineStyle.RAY));
+    }
+
+    private Optional<Light.Lamp> lamp() {
+        return lighting.light() instanceof Light.Lamp lamp ? Optional.of(lamp) : Optional.empty();
     }
 
     private List<SceneItem> walk() {
@@ -78,14 +85,16 @@ public final class RaysDrawing {
         return walk;
     }
 
-    /** Through each edge that casts a shadow to where that shadow ends, from as far off as the picture reaches. */
+    /** Through each edge that casts a shadow to where that shadow ends, from the lamp or as far off as the picture reaches. */
     private List<RoomLines.Named> rays() {
         List<RoomLines.Named> rays = new ArrayList<>();
         for (Shadow shadow : lighting.shadows()) {
             if (shadow.arris().isPresent() && shadow.edge().isPresent()) {
                 Point edge = shadow.edge().get();
                 Point arris = shadow.arris().get();
-                room.within(edge, edge.plus(arris.minus(edge).unit().times(FAR)))
+                Point way = arris.minus(edge).unit();
+                double far = lamp().map(lamp -> lamp.at().minus(edge).dot(way)).orElse(FAR);
+                room.within(edge, edge.plus(way.times(far)))
                         .ifPresent(ray -> rays.add(new RoomLines.Named(name(shadow), ray)));
             }
         }

@@ -3,6 +3,7 @@ package buildup.cli.drawing.look;
 import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.draft.PictureView;
 import buildup.cli.drawing.draft.WoodDrawing;
+import buildup.cli.drawing.label.Caption;
 import buildup.cli.drawing.label.LineNames;
 import buildup.cli.drawing.sheet.Legend;
 import buildup.cli.drawing.sheet.Looked;
@@ -70,6 +71,23 @@ final class RoomLines {
         return Boxes.within(new Line(from, to), frame);
     }
 
+    /** A lamp or an eye where the picture holds it: a ring with a dot in it, and its name. */
+    List<SceneItem> source(Point at, String name) {
+        if (!frame.holds(at, 0)) {
+            return List.of();
+        }
+        double ring = size / 2;
+        return List.of(
+                new Path(Caption.circle(at, ring), true, LineStyle.DIMENSION),
+                new Path(Caption.circle(at, ring / 6), true, LineStyle.TICK),
+                Label.of(
+                        measure,
+                        name,
+                        new Point(at.x() + 1.5 * ring, at.y() - size * Label.CAPITALS / 2),
+                        size,
+                        Label.Anchor.START));
+    }
+
     /** A member by its piece and its own name. */
     String name(Member member) {
         return section.name(member.body()) + " " + member.member();
@@ -92,6 +110,7 @@ final class RoomLines {
      *
      * @param title what it shows, after the stack's title
      * @param walk the room side, drawn by what meets it
+     * @param source where the lines come from, if that is in the picture
      * @param id of the lines
      * @param word for one of them
      */
@@ -99,6 +118,7 @@ final class RoomLines {
             String title,
             String description,
             Group walk,
+            List<SceneItem> source,
             String id,
             String word,
             List<Named> lines,
@@ -111,7 +131,11 @@ final class RoomLines {
         if (!walk.items().isEmpty()) {
             items.add(walk);
         }
+        if (!source.isEmpty()) {
+            items.add(new Group("source", source));
+        }
         LineNames names = new LineNames(measure, frame, size);
+        source.forEach(item -> names.keepClear(item.box()));
         wood.breaks().forEach(line -> names.keepClear(line.box()));
         List<Named> apart = apart(lines, style.width());
         List<String> told = looked == Looked.PARTS ? names(apart) : List.of();

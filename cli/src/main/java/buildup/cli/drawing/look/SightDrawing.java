@@ -58,6 +58,9 @@ public final class SightDrawing {
                 "seen by " + sighting.eye().name(),
                 "Section with the sight lines of one eye. " + where,
                 new Group("seen", walk()),
+                room.source(
+                        new Point(sighting.eye().distance(), sighting.eye().height()),
+                        sighting.eye().name()),
                 "sight",
                 "line",
                 lines(),

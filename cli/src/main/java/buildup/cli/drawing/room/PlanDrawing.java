@@ -118,13 +118,28 @@ public final class PlanDrawing {
         String title = job.section().stack().title();
         return PictureSheet.around(
                 title + ", plan",
-                "Plan of " + job.plan().runs().size()
-                        + " runs from above, the room below the wall, with every piece at every corner.",
+                roundOpenings()
+                        ? "Front view of what runs round openings, with every piece at every corner."
+                        : "Plan of " + job.plan().runs().size()
+                                + " runs from above, the room below the wall, with every piece at every corner.",
                 items,
                 MARGIN);
     }
 
+    /** Whether all runs go round openings, in the plane of the wall, so that nothing is seen from above. */
+    private boolean roundOpenings() {
+        return job.plan().runs().stream().allMatch(WallRun::opening);
+    }
+
     private Group legend() {
+        if (roundOpenings()) {
+            return new Legend(measure, Drafting.TEXT)
+                    .title(job.section().stack().title())
+                    .text("Front view from the room. Lengths are those of the opening's edges, in "
+                            + Drafting.units(job.section().stack())
+                            + "; names of pieces stand with how far they reach from it.")
+                    .group();
+        }
         return new Legend(measure, Drafting.TEXT)
                 .title(job.section().stack().title())
                 .text("Plan from above: the wall hatched, the room on the other side of the pieces. Lengths are those"

@@ -52,6 +52,41 @@ class SightDrawingTest {
     }
 
     @Test
+    void a_lamp_within_the_picture_is_drawn_where_it_is_and_rays_come_from_it() {
+        Answers known = Typed.of("""
+                title: Cove light
+                wood: yellow-poplar
+                space: { floor: -96, ceiling: 6 }
+                lights:
+                  - { name: LED, at: { distance: 4-1/2, height: 1.2 } }
+                  - { name: far lamp, at: { distance: 60, height: 3 } }
+                pieces:
+                  - { name: frieze, profile: board 3/4 x 4, back: wall, bottom: datum }
+                  - { name: shelf, profile: board 3/4 x 3, lay: flat, back: frieze.face, bottom: 1 }
+                """).known().orElseThrow();
+        Scene near = RaysDrawing.of(known.section(), known.lights().get(0), Drawn.FONT);
+        assertThat(named(near, "LED")).hasSize(1);
+        List<Path> rays = drawn(near, LineStyle.RAY);
+        assertThat(rays).isNotEmpty();
+        Point lamp = drawn(near, LineStyle.TICK).stream()
+                .map(path -> path.box().middle())
+                .findFirst()
+                .orElseThrow();
+        assertThat(rays)
+                .allSatisfy(ray ->
+                        assertThat(ray.segments().get(0).to().distance(lamp)).isLessThan(1e-6));
+        Scene far = RaysDrawing.of(known.section(), known.lights().get(1), Drawn.FONT);
+        assertThat(named(far, "far lamp")).isEmpty();
+    }
+
+    private static List<Label> named(Scene scene, String name) {
+        return scene.leaves().stream()
+                .filter(item -> item instanceof Label label && label.text().equals(name))
+                .map(Label.class::cast)
+                .toList();
+    }
+
+    @Test
     void every_line_of_a_picture_goes_to_the_one_eye_and_is_named() {
         Answers known = three();
         for (Sighting sight : known.sights()) {

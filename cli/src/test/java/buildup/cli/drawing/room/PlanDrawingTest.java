@@ -58,6 +58,30 @@ class PlanDrawingTest {
     }
 
     @Test
+    void what_runs_round_an_opening_alone_is_a_front_view_and_no_plan_from_above() {
+        String casing = """
+                title: casing
+                wood: yellow-poplar
+                pieces:
+                  - { name: casing, profile: board 3/4 x 3-1/2, back: wall, bottom: 0 }
+                plan:
+                  - name: door
+                    around: opening
+                    left: butt
+                    right: butt
+                    stretches:
+                      - { name: left leg, length: 82, corner: outside 90 }
+                      - { name: head, length: 32, corner: outside 90 }
+                      - { name: right leg, length: 82 }
+                """;
+        Scene scene = PlanDrawing.of(Fitted.of(casing).job(), Drawn.FONT);
+        assertThat(String.join(" ", texts(scene)))
+                .contains("Front view from the room.")
+                .doesNotContain("from above");
+        assertThat(String.join(" ", texts(drawn(CASE)))).contains("Plan from above");
+    }
+
+    @Test
     void each_run_is_drawn_whole_and_each_kind_of_corner_and_end_large_once() {
         Scene scene = drawn(CASE);
         assertThat(groups(scene, "run-")).hasSize(2);
