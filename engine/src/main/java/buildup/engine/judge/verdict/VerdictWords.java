@@ -117,7 +117,7 @@ final class VerdictWords {
 
     static final Phrase HELD_OPEN = Phrase.of("{held}; none is given for {pieces}");
 
-    static final Phrase HELD_UNASKED = Phrase.of("no fastenings are given; there is wood to nail every piece into");
+    static final Phrase HELD_UNASKED = Phrase.of("no fastenings are given; there is wood to nail all trim into");
 
     static final Phrase MOVES = Phrase.of("at most {amount} in sight: {name}, {way} in {season}");
 
