@@ -79,7 +79,7 @@ public record SheetTables(FigurePrinter printer) {
                 layout.keys().stream().map(key -> ColumnSource.of(sheet, key)).toList();
         String title = titled(printer.print(layout.title()), apart);
         List<Row> rows = lines(sheet, layout, sources, all);
-        if (sheet.single()) {
+        if (sheet.single() && layout.each().isEmpty()) {
             return List.of(figureByFigure(title, sources, rows));
         }
         return layout.across()

@@ -62,10 +62,18 @@ public record ScreenDrawing(Scene scene, Point origin, double scale) {
 
     /** The section of the whole stack. */
     public static ScreenDrawing of(Section section, TextMeasure measure) {
+        return of(section, scale(section), measure);
+    }
+
+    /** The largest scale at which a section has room on the sheet. */
+    public static double scale(Section section) {
+        Box stack = PictureView.of(section).stack();
+        return Math.min(1, Math.min(WIDEST / stack.width(), HIGHEST / stack.height()));
+    }
+
+    /** The section at a scale, as one of several that are seen beside each other. */
+    public static ScreenDrawing of(Section section, double scale, TextMeasure measure) {
         PictureView whole = PictureView.of(section);
-        double scale = Math.min(
-                1,
-                Math.min(WIDEST / whole.stack().width(), HIGHEST / whole.stack().height()));
         PictureView view = whole.scaled(scale);
         WoodDrawing wood = WoodDrawing.of(section, view);
         List<ChordRing> voids = voids(section, view);
