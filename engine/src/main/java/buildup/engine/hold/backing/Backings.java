@@ -24,6 +24,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -40,6 +41,9 @@ public final class Backings {
 
     /** A stretch shorter than this takes no nail, in: common practice, no source. */
     static final double LEAST_STRETCH = 1.0 / 8;
+
+    /** So much room a nailer takes before a face, in: common practice, no source. */
+    private static final double TOOL = 12;
 
     private final Section section;
     private final List<Integer> targets = new ArrayList<>();
@@ -103,7 +107,53 @@ public final class Backings {
                 .of(placed.name());
     }
 
+    /** What is behind its shown faces; else, where it lies flat against a nailer or framing, behind the face away from that. */
     private Backing behind(int number) {
+        Backing shown = behindShown(number);
+        return shown.stretches().isEmpty()
+                ? new Backing(number, behind(freeAcross(number), section.body(number)))
+                : shown;
+    }
+
+    /** Its straight faces across from a nailer or framing that it lies flat against, with room for a tool before them. */
+    private List<Line> freeAcross(int number) {
+        Outline own = section.body(number).outline();
+        List<Line> free = new ArrayList<>();
+        for (Contact contact : section.contacts()) {
+            boolean flat = contact.of(number)
+                    && contact.length() >= LEAST_STRETCH
+                    && section.body(contact.other(number)).piece()
+                    && targets.contains(contact.other(number))
+                    && contact.stretch().filter(Line.class::isInstance).isPresent();
+            if (flat) {
+                Point along = contact.to().minus(contact.from()).unit();
+                own.segments().stream()
+                        .filter(Line.class::isInstance)
+                        .map(Line.class::cast)
+                        .filter(face -> Math.abs(face.direction(0).cross(along)) < Tolerance.SAME_DIRECTION)
+                        .filter(face -> !own.holds(
+                                face.at(0.5).plus(face.direction(0).right().times(Tolerance.SAW_CUT))))
+                        .filter(face -> Math.abs(contact.at()
+                                        .minus(face.from())
+                                        .dot(face.direction(0).right()))
+                                <= NARROW + Tolerance.TOUCHING)
+                        .filter(face -> roomBefore(number, face))
+                        .forEach(free::add);
+            }
+        }
+        return free;
+    }
+
+    /** Whether a tool gets square before the middle of a face. */
+    private boolean roomBefore(int number, Line face) {
+        Point out = face.direction(0).right();
+        return IntStream.rangeClosed(1, (int) (TOOL / LEAST_STRETCH))
+                .mapToObj(i -> face.at(0.5).plus(out.times(i * LEAST_STRETCH)))
+                .noneMatch(place -> section.bodies().stream()
+                        .anyMatch(body -> body.outline().holds(place)));
+    }
+
+    private Backing behindShown(int number) {
         Body body = section.body(number);
         List<Line> straight = straight(number, body);
         if (!straight.isEmpty()) {

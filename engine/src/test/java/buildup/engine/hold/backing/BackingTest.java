@@ -47,6 +47,27 @@ class BackingTest {
         assertThat(stretch.from().x()).as("given on the face").isEqualTo(1.75);
     }
 
+    /** A board on the far side of a beam's core is nailed into that from its own free face (common practice, no source). */
+    @Test
+    void a_board_flat_against_a_nailer_before_it_is_nailed_from_its_free_face() {
+        String core = "name: core, kind: nailer, profile: board 1-1/2 x 5-1/2, lay: flat, back: 3, bottom: 0";
+        String side = "name: side, profile: board 3/4 x 6, face: core.back, top: core.top";
+        Bench beam = Bench.loose(core, side);
+        Stretch stretch = only(beam, "side");
+        assertThat(beam.name(stretch.by())).isEqualTo("core");
+        assertThat(stretch.from().x())
+                .as("given on the free face, 3/4 behind the core")
+                .isEqualTo(2.25);
+        assertThat(Math.abs(stretch.to().y() - stretch.from().y()))
+                .as("as high as the core")
+                .isCloseTo(1.5, within(1e-6));
+        assertThat(beam.notices("no-backing")).isEmpty();
+        Bench shut = Bench.loose("name: post, profile: board 1 x 8, back: 0, bottom: -6", core, side);
+        assertThat(behind(shut, "side")).as("no tool gets in behind it").isEmpty();
+        Bench thick = Bench.loose(core, side.replace("board 3/4 x 6", "board 2-1/4 x 6"));
+        assertThat(behind(thick, "side")).as("no nail goes through so much").isEmpty();
+    }
+
     @Test
     void a_narrow_strip_that_lies_is_nailed_through_its_edge_and_a_shelf_is_not() {
         String stud = "name: stud, kind: framing, section: [out 2, up 6], face: wall, bottom: datum";
