@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /**
  * What a course is cut from.
@@ -24,6 +25,9 @@ import java.util.function.ToDoubleFunction;
 record StockSource(Phrase name, int strip, List<Supply> supplies, int layers, int strips, boolean planed) {
     /** Lost at every glued edge when it is jointed: shop practice, no source. */
     private static final double JOINTING = 1.0 / 16;
+
+    /** Nobody planes away as much as is left: shop practice, no source. */
+    private static final double PLANED_BY_HALF = 2;
 
     StockSource {
         supplies = List.copyOf(supplies);
@@ -71,30 +75,58 @@ record StockSource(Phrase name, int strip, List<Supply> supplies, int layers, in
         return Math.abs(a - b) <= Tolerance.SAW_CUT;
     }
 
-    /** The board nearest in thickness that is not thinner, else layers of the thickest; then the same for the width. */
+    /**
+     * The board nearest in thickness that is not thinner, else layers of the thickest; then the same for the width. Of what is
+     * hidden nobody sees which way its boards lie, nor that they were thicker: it is made of as few as can be.
+     */
     private static Optional<StockSource> board(Course course, List<Supply> ofWood, Shop shop) {
         List<Supply> boards = ofWood.stream().filter(Supply::board).toList();
-        OptionalDouble enough = boards.stream()
-                .mapToDouble(Supply::thickness)
-                .filter(thickness -> thickness >= course.thickness() - Tolerance.SAW_CUT)
-                .min();
-        OptionalDouble thickness = enough.isPresent() ? enough : most(boards, Supply::thickness);
-        if (thickness.isEmpty()) {
-            return Optional.empty();
+        if (course.trim()) {
+            return thicknesses(course.thickness(), boards).stream()
+                    .findFirst()
+                    .map(board -> board(course, course.thickness(), course.width(), board, boards, shop));
         }
-        int layers = count(course.thickness(), thickness.getAsDouble());
+        Stream<StockSource> asDrawn = thicknesses(course.thickness(), boards).stream()
+                .map(board -> board(course, course.thickness(), course.width(), board, boards, shop));
+        Stream<StockSource> turned = course.plain()
+                ? thicknesses(course.width(), boards).stream()
+                        .map(board -> board(course, course.width(), course.thickness(), board, boards, shop))
+                : Stream.empty();
+        return Stream.concat(asDrawn, turned).min(Comparator.comparingInt(StockSource::plies));
+    }
+
+    /** Boards for a thickness, in: those not thinner, nearest first, that are not planed by half; else the thickest. */
+    private static List<Double> thicknesses(double wanted, List<Supply> boards) {
+        List<Double> enough = boards.stream()
+                .map(Supply::thickness)
+                .filter(thickness -> thickness >= wanted - Tolerance.SAW_CUT)
+                .sorted()
+                .distinct()
+                .toList();
+        if (enough.isEmpty()) {
+            return most(boards, Supply::thickness).stream().boxed().toList();
+        }
+        List<Double> near = enough.stream()
+                .filter(thickness -> thickness < PLANED_BY_HALF * wanted - Tolerance.SAW_CUT)
+                .toList();
+        return near.isEmpty() ? enough.subList(0, 1) : near;
+    }
+
+    private static StockSource board(
+            Course course, double thickness, double width, double board, List<Supply> boards, Shop shop) {
+        int layers = count(thickness, board);
         List<Supply> thick = boards.stream()
-                .filter(supply -> near(supply.thickness(), thickness.getAsDouble()))
+                .filter(supply -> near(supply.thickness(), board))
                 .toList();
         double widest = most(thick, Supply::width).orElseThrow();
-        int strips = count(course.width(), widest);
-        double strip = (course.width() + (strips - 1) * JOINTING) / strips;
+        int strips = count(width, widest);
+        double strip = (width + (strips - 1) * JOINTING) / strips;
         while (strip > widest + Tolerance.SAW_CUT) {
             strips++;
-            strip = (course.width() + (strips - 1) * JOINTING) / strips;
+            strip = (width + (strips - 1) * JOINTING) / strips;
         }
         double wanted = strip;
-        return Optional.of(new StockSource(
+        return new StockSource(
                 course.stock(),
                 shop.grid().needed(wanted),
                 thick.stream()
@@ -103,7 +135,7 @@ record StockSource(Phrase name, int strip, List<Supply> supplies, int layers, in
                         .toList(),
                 layers,
                 strips,
-                thickness.getAsDouble() > course.thickness() + Tolerance.SAW_CUT));
+                board > thickness + Tolerance.SAW_CUT);
     }
 
     private static int count(double wanted, double each) {

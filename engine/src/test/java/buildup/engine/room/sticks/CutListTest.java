@@ -348,6 +348,21 @@ class CutListTest {
         assertThat(thin.clean().cutList().sticks()).hasSize(1);
     }
 
+    /** Three strips of 1x4, or one thicker board; two layers of 2x4, or one on its edge: nobody sees which. */
+    @Test
+    void a_hidden_block_is_made_of_as_few_boards_as_can_be() {
+        for (String[] block :
+                List.of(new String[] {"3/4 x 9", "1x4", "5/4x10"}, new String[] {"2-1/4 x 1-1/2", "2x4", "2x6"})) {
+            String plan = "plan: [{ name: r, left: square, right: square, stretches: [{ length: 90 }] }]\n"
+                    + stock("", "of: " + block[1] + ", buy: 8'", "of: " + block[2] + ", buy: 8'");
+            String drawn = "name: block, profile: board " + block[0] + ", back: wall, bottom: datum";
+            Cutlist hidden = Cutlist.of(Cutlist.WALL + Bench.list(drawn + ", kind: nailer"), plan);
+            assertThat(hidden.clean().cutList().sticks()).as(block[0]).hasSize(1);
+            Cutlist seen = Cutlist.of(Cutlist.WALL + Bench.list(drawn), plan);
+            assertThat(seen.said().code()).as("trim is cut as drawn").isEqualTo("glue-up");
+        }
+    }
+
     @Test
     void what_is_longer_than_any_stick_is_spliced_at_a_place_that_is_said() {
         Cutlist laid = Cutlist.boards("3/4 x 3-1/2", List.of("250"), stock("", "of: 1x4, buy: [12', 16']"));
