@@ -11,6 +11,7 @@ import buildup.engine.judge.search.SearchResult;
 import buildup.engine.judge.search.SizeChange;
 import buildup.engine.judge.search.Turning;
 import buildup.engine.judge.search.WhyNot;
+import buildup.engine.judge.search.WhyWords;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
 import buildup.shared.document.DocumentReader;
@@ -226,6 +227,23 @@ class SearchedTest {
         assertThat(found.turning()).isEmpty();
         assertThat(said(searched))
                 .contains("nothing-meets: No choice of the free sizes meets every line under 'must:'.");
+    }
+
+    @Test
+    void a_question_why_about_a_figure_that_no_stack_has_is_told_so() {
+        String yaml = """
+                wood: yellow-poplar
+                sizes: { deep: "between 3 and 5 by 1/2, now 4" }
+                pieces: [{ name: shelf, profile: board 3/4 x deep, lay: flat, back: wall, bottom: 0 }]
+                """;
+        List<WhyNot> why = search(yaml, SearchLimits.of(100), Optional.of("load factor >= 2"))
+                .why()
+                .orElseThrow();
+        assertThat(WhyWords.said(why))
+                .hasSize(1)
+                .first()
+                .asString()
+                .contains("No stack of this document has the figure");
     }
 
     @Test

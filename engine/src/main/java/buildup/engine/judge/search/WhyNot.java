@@ -40,6 +40,11 @@ public record WhyNot(
         return turning.map(Turning::quantity).orElse(Quantity.LENGTH);
     }
 
+    /** Whether some choice has the figure of the rule. */
+    boolean isKnown() {
+        return least.isPresent();
+    }
+
     /** Whether the figure of the rule changes at all with this size. */
     public boolean matters() {
         return most.orElse(Double.NaN) - least.orElse(Double.NaN) > Tolerance.COINCIDENT;
