@@ -26,6 +26,11 @@ final class NailPaths {
     /** Shares of a crossing at which the wood beside the nail is measured; its ends lie in the faces themselves. */
     private static final List<Double> STATIONS = List.of(0.1, 0.3, 0.5, 0.7, 0.9);
 
+    /** A face that leans less than this off the way of the nail looks aside: the cosine of 60 degrees. */
+    private static final double LOOKS_ASIDE = 0.5;
+
+    private static final int TRIED_ON_A_FACE = 8;
+
     /** A measure across a body goes on this far, in: nobody asks whether more wood than that stands beside a nail. */
     private static final double ACROSS = 6;
 
@@ -373,7 +378,27 @@ final class NailPaths {
         }
         Segment first = met.get().segment();
         boolean beside = first.distance(in) > Tolerance.TOUCHING && first.distance(out) > Tolerance.TOUCHING;
-        return beside ? first.distance(station) : ACROSS;
+        return beside ? asideTo(first, station, across, met.get().away()) : ACROSS;
+    }
+
+    /**
+     * Distance to the nearest place of a face at which it looks aside rather than along the nail: where a molding begins in
+     * line with the face by which the nail goes in, it only goes on with that.
+     *
+     * @param away how far off a line across the nail meets the face
+     */
+    private static double asideTo(Segment face, Point station, Point across, double away) {
+        double near = face.nearest(station);
+        double met = face.nearest(station.plus(across.times(away)));
+        double least = away;
+        for (int i = 0; i <= TRIED_ON_A_FACE; i++) {
+            double t = near + (met - near) * i / TRIED_ON_A_FACE;
+            // wood lies on the left of an outline
+            if (face.direction(t).right().dot(across) >= LOOKS_ASIDE) {
+                least = Math.min(least, face.at(t).distance(station));
+            }
+        }
+        return least;
     }
 
     /** How far the point could go on before it meets air, at most so far: bodies that follow each other count together. */

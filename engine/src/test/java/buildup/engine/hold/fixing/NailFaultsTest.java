@@ -230,6 +230,22 @@ class NailFaultsTest {
                 .isEqualTo("Tilt it 15° toward the wall, to 'angle: 5'.");
     }
 
+    /** Round outermost, the ogee begins in line with the face; a rabbet 1/8 off is an edge, and needs 2.5 of 0.072. */
+    @Test
+    void a_molding_that_begins_in_line_with_the_face_is_no_edge_of_it() {
+        String base = "name: base, section: [out 3/4, up 3, %s], back: block.face, bottom: 0";
+        String row = "piece: base, use: 15 ga x 2, at: { up: 2-7/8 }";
+        String tall = "name: block, kind: nailer, section: [out 1-1/2, up 6], back: 0, bottom: -1";
+        Driven ogee = Driven.in(OPEN, pieces(tall, base.formatted("ogee in 3/4 x 1/2")), row);
+        assertThat(ogee.said()).isEmpty();
+        assertThat(ogee.nail(1).edge().orElseThrow()).isGreaterThan(0.25);
+        Driven rabbet = Driven.in(OPEN, pieces(tall, base.formatted("in 1/2, up 3/4")), row);
+        assertThat(rabbet.said())
+                .singleElement()
+                .asString()
+                .contains("runs 1/8 from an edge. Needs 3/16 (2.5 diameters).");
+    }
+
     @Test
     void floor_and_ceiling_are_not_known_to_hold() {
         Driven driven = Driven.in(
