@@ -28,6 +28,7 @@ import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -35,6 +36,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -377,6 +379,10 @@ public final class ClearanceDrawing {
                         About.of(Subject.CLEARANCE, List.of(new Path(List.copyOf(sides), false, LineStyle.OTHER)))));
                 Box drawn = Box.around(sides.stream().map(Line::box).toList());
                 double y = round.top() < frame.top() ? drawn.top() : drawn.bottom();
+                Line toName = new Line(new Point(drawn.face(), y), new Point(frame.face(), y));
+                if (toName.length() > size) {
+                    items.add(new Path(List.of(toName), false, LineStyle.EXTENSION));
+                }
                 names.add(
                         place.name(),
                         Subject.CLEARANCE,
@@ -392,17 +398,31 @@ public final class ClearanceDrawing {
                 .filter(row -> row.ofStack() && row.piece().equals(piece))
                 .min(Comparator.comparingDouble(row -> row.spare().orElse(Double.NEGATIVE_INFINITY)))
                 .map(row -> words(section, row));
-        Optional<String> kept = clearance.kept().stream()
+        List<KeepClearRow> rows = clearance.kept().stream()
                 .filter(row -> section.name(row.body()).equals(piece))
-                .min(Comparator.comparingDouble(KeepClearRow::margin))
-                .map(row -> piece + ": "
-                        + (row.margin() < 0
-                                ? size(section, Figure.atLeast(-row.margin())) + " too near "
-                                : size(section, Figure.atMost(row.margin())) + " to spare beside ")
-                        + row.place().name());
-        return fire.isPresent() && kept.isPresent()
-                ? Optional.of(fire.get() + "; " + kept.get().substring(piece.length() + 2))
-                : fire.or(() -> kept);
+                .sorted(Comparator.comparingDouble(KeepClearRow::margin))
+                .toList();
+        // all that is wrong, else what comes nearest to it
+        long said = Math.max(
+                1,
+                rows.stream().filter(row -> row.margin() < -Tolerance.TOUCHING).count());
+        String kept = rows.stream().limit(said).map(this::words).collect(Collectors.joining("; "));
+        if (kept.isEmpty()) {
+            return fire;
+        }
+        return Optional.of(fire.map(words -> words + "; " + kept).orElse(piece + ": " + kept));
+    }
+
+    /** As the verdict says it. */
+    private String words(KeepClearRow row) {
+        String place = row.place().name();
+        if (row.margin() >= -Tolerance.TOUCHING) {
+            return size(section, Figure.atMost(Math.max(0, row.margin()))) + " to spare beside " + place;
+        }
+        return row.has() < -Tolerance.TOUCHING
+                ? "reaches " + size(section, Figure.atLeast(-row.has())) + " into " + place
+                : "leaves " + size(section, Figure.atMost(Math.max(0, row.has()))) + " of air to " + place + ", "
+                        + size(section, Figure.atLeast(-row.margin())) + " too little";
     }
 
     /** A row in a few words, sizes in the unit of the sheet. */
