@@ -32,7 +32,7 @@ final class Falls {
     private final List<Weight> weights;
     private final Movement movement;
 
-    /** Whether gaps are still open: what is in them is no contact yet. */
+    /** Whether gaps close in it: what stops it is asked of these. */
     private final boolean closing;
 
     private final double most;
@@ -226,9 +226,7 @@ final class Falls {
         Optional<Force> best = Optional.empty();
         double least = Double.POSITIVE_INFINITY;
         for (Force force : model.forces()) {
-            if (force.kind() == Force.Kind.PUSH
-                    && !(closing && force.gap() > 0)
-                    && along[force.on()] != along[force.against()]) {
+            if (force.kind() == Force.Kind.PUSH && along[force.on()] != along[force.against()]) {
                 Point between = movement.between(force);
                 double slides = between.length();
                 boolean keeps = little(Math.abs(between.dot(force.way())), size(shift))

@@ -131,6 +131,44 @@ class LandingsTest {
         }
     }
 
+    /** Two boards alike, the nails of one at 12, 36, .. 132, those of the other at 24, 48, .. 120. */
+    private static Answer twoRows(String north, String south) {
+        return answer("""
+                wood: red-oak
+                space: { floor: -90, wall: { covering: 1/2 } }
+                pieces:
+                  - { name: frieze, profile: board 3/4 x 5-1/2, back: wall, bottom: datum }
+                  - { name: base, profile: board 3/4 x 5-1/2, back: wall, bottom: -20 }
+                fastenings:
+                  - { name: six, piece: frieze, use: 15 ga x 2-1/2, at: { up: 3 }, per: 2, spacing: 24, first: 12 }
+                  - { name: five, piece: base, use: 15 ga x 2-1/2, at: { up: -17 }, per: 2, spacing: 24, first: 24 }
+                plan:
+                  - { name: one, left: die, right: die, stretches: [{ name: north, length: 144%s }] }
+                  - { name: two, left: die, right: die, stretches: [{ name: south, length: 144%s }] }
+                """.formatted(north, south));
+    }
+
+    @Test
+    void of_two_stretches_each_of_which_is_worse_for_another_row_the_one_decides_on_which_it_holds_less() {
+        double all = support(twoRows("", "")).whole().times().orElseThrow();
+        String twoOfFive = ", studs: [12, 24, 36, 60, 72, 84, 108, 132]";
+        String twoOfSix = ", studs: [12, 24, 48, 72, 84, 96, 120]";
+        for (Answer answer : List.of(twoRows(twoOfFive, twoOfSix), twoRows(twoOfSix, twoOfFive))) {
+            assertThat(support(answer).whole().answer()).isEqualTo(Support.Answer.STANDS);
+            assertThat(support(answer).whole().times().orElseThrow()).isCloseTo(all * 2 / 6, within(1e-6));
+        }
+        String noneOfFive = ", studs: [12, 36, 60, 84, 108, 132]";
+        for (Answer answer : List.of(twoRows(noneOfFive, twoOfSix), twoRows(twoOfSix, noneOfFive))) {
+            assertThat(support(answer).whole().answer()).isEqualTo(Support.Answer.NO);
+            assertThat(answer.notices().stream()
+                            .filter(notice -> notice.code().equals("tips"))
+                            .map(NoticeWords.INCHES::message))
+                    .singleElement()
+                    .asString()
+                    .contains("with 0 of 5 of row 'five' on a stud");
+        }
+    }
+
     @Test
     void a_stack_does_not_stand_by_nails_that_go_between_the_studs() {
         Answer answer = hung("", "10", ", studs: { every: 24, first: 24 }");

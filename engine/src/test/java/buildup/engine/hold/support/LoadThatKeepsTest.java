@@ -28,6 +28,8 @@ class LoadThatKeepsTest {
         assertThat(support.whole().answer()).isEqualTo(Support.Answer.TRUST);
         Fall.Part part = support.whole().closing().orElseThrow().first();
         assertThat(part.way()).isEqualTo(Fall.Way.TIPS_OUT);
+        assertThat(held.section().name(part.on().orElseThrow())).isEqualTo("under");
+        assertThat(part.about().orElseThrow().x()).isCloseTo(2, within(1e-9));
         Fall.Stop stop = part.stop().orElseThrow();
         assertThat(held.names(List.of(stop.by()))).containsExactly("before");
         assertThat(stop.travel()).isCloseTo(GAP, within(1e-9));
