@@ -210,7 +210,8 @@ final class CureTrial {
         static Key of(Notice notice) {
             Map<String, Value> names = new HashMap<>();
             notice.values().stream()
-                    .filter(named -> Set.of("other", "edge", "eye", "rule").contains(named.name()))
+                    .filter(named ->
+                            Set.of("other", "edge", "eye", "rule", "figure").contains(named.name()))
                     .filter(named -> !(named.value() instanceof Figure))
                     .forEach(named -> names.put(named.name(), named.value()));
             // a board may be too thin and too narrow: two problems of one kind, told apart by what they ask for

@@ -21,7 +21,7 @@ public final class RowEdits {
     }
 
     /** Another fastener, or the same in another length. */
-    Cure other(Fastener.Cut cut) {
+    public Cure other(Fastener.Cut cut) {
         return new Cure(Phrase.of("Use {use}.").with("use", cut.phrase()), List.of(use(cut)));
     }
 

@@ -213,6 +213,11 @@ final class Gauges {
                 .toList();
     }
 
+    /** What the bite of a row is called. */
+    static String biteOf(Fixed nail) {
+        return "bite of " + nail.fastening().name();
+    }
+
     /** A nail keeps its length: what its way through the piece and the air grows by, its bite loses. */
     private void bite(Fixed nail) {
         boolean ends = nail.drive().last().filter(Crossing::holds).isPresent();
@@ -225,7 +230,7 @@ final class Gauges {
         Gauged.Gauge meets = depth(beyond, entry, nail.way());
         double spent = entry.minus(nail.head()).dot(nail.way());
         add(
-                "bite of " + nail.fastening().name(),
+                biteOf(nail),
                 usual(
                         "bite",
                         "bite",

@@ -32,6 +32,7 @@ final class ToleranceNotices {
     static final Phrase HOLD = Phrase.of("Hold the {sizes} to {to}: then {chance} of builds are right.");
     static final Phrase ADJUST = Phrase.of(
             "Leave '{piece}' wide and rip it on site until its {edge} sits at {at}: then {chance} of builds are right.");
+    static final Phrase NO_LONGER = Phrase.of("Drive it where it goes through less before it bites.");
     static final Phrase MORE_ROOM = Phrase.of("Leave {more} more as drawn.");
 
     private ToleranceNotices() {}

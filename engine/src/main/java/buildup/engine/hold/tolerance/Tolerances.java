@@ -1,6 +1,8 @@
 package buildup.engine.hold.tolerance;
 
 import buildup.catalog.Catalog;
+import buildup.catalog.fastener.Fastener;
+import buildup.engine.hold.fixing.RowEdits;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.stack.Axis;
@@ -12,6 +14,7 @@ import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
+import buildup.shared.notice.Cure;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
@@ -19,6 +22,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** Asks whether the saw's error matters. Reads its own block of the document, {@code tolerance:}. */
 public final class Tolerances {
@@ -26,6 +30,9 @@ public final class Tolerances {
     public static final double TOO_OFTEN = 0.05;
 
     private Tolerances() {}
+
+    /** So many lengths are tried: what is much longer comes out. */
+    private static final int MOST_LENGTHS = 2;
 
     /**
      * How errors are to be drawn; what is wrong with the block is refused.
@@ -68,7 +75,7 @@ public final class Tolerances {
             }
         }
         ErrorStudy advised = new ErrorStudy(settings, study.sources(), study.figures(), advice);
-        say(section, advised, notices);
+        say(section, advised, fixed, notices);
         return advised;
     }
 
@@ -109,16 +116,16 @@ public final class Tolerances {
         return Math.sqrt(Arrays.stream(moved).map(one -> one * one).sum());
     }
 
-    private static void say(Section section, ErrorStudy study, Notices notices) {
+    private static void say(Section section, ErrorStudy study, List<Fixed> fixed, Notices notices) {
         for (int i = 0; i < study.figures().size(); i++) {
             ErrorFigure figure = study.figures().get(i);
             if (figure.sound() && figure.chance().orElse(0) > TOO_OFTEN) {
-                notices.add(notice(section, study, i));
+                notices.add(notice(section, study, fixed, i));
             }
         }
     }
 
-    private static Notice notice(Section section, ErrorStudy study, int number) {
+    private static Notice notice(Section section, ErrorStudy study, List<Fixed> fixed, int number) {
         ErrorFigure figure = study.figures().get(number);
         return ToleranceNotices.ADDS_UP
                 .with("figure", figure.name())
@@ -126,7 +133,7 @@ public final class Tolerances {
                 .with("limit", limit(figure))
                 .with("chance", often(figure.chance().orElse(0)))
                 .amount(Figure.fine(figure.rss()))
-                .cure(cure(section, study, number));
+                .cure(cure(section, study, fixed, number));
     }
 
     private static Phrase limit(ErrorFigure figure) {
@@ -137,13 +144,33 @@ public final class Tolerances {
                 .with("most", Figure.fine(figure.most().orElse(0)));
     }
 
-    private static Phrase cure(Section section, ErrorStudy study, int number) {
-        return study.advice().stream()
+    private static Cure cure(Section section, ErrorStudy study, List<Fixed> fixed, int number) {
+        ErrorFigure figure = study.figures().get(number);
+        Optional<Fixed> row = fixed.stream()
+                .filter(nail -> figure.name().equals(Gauges.biteOf(nail)))
+                .findFirst();
+        Cure byHand = study.advice().stream()
                 .filter(advice -> advice.figure() == number)
                 .min((one, two) -> Double.compare(one.chance(), two.chance()))
-                .map(advice -> words(section, study, advice))
-                .orElseGet(() -> ToleranceNotices.MORE_ROOM.with(
-                        "more", Figure.atLeast(study.figures().get(number).worst())));
+                .map(advice -> Cure.of(words(section, study, advice)))
+                .orElseGet(() -> Cure.of(
+                        row.isPresent()
+                                ? ToleranceNotices.NO_LONGER
+                                : ToleranceNotices.MORE_ROOM.with("more", Figure.atLeast(figure.worst()))));
+        return row.map(nail -> longer(nail, figure)).stream()
+                .flatMap(cures -> Cure.firstOf(Stream.concat(cures, Stream.of(byHand))).stream())
+                .findFirst()
+                .orElse(byHand);
+    }
+
+    /** A bite is not left but bought: the next lengths sold with which it is enough, every source at its worst. */
+    private static Stream<Cure> longer(Fixed nail, ErrorFigure figure) {
+        double more = figure.worst() - (figure.drawn() - figure.least().orElse(figure.drawn()));
+        Fastener.Cut now = nail.fastening().use();
+        return now.fastener().cuts().stream()
+                .filter(cut -> cut.length().toInches() - now.length().toInches() >= more - Tolerance.SAME_SIZE)
+                .limit(MOST_LENGTHS)
+                .map(new RowEdits(nail.fastening())::other);
     }
 
     /** What is to be done, in a sentence. */

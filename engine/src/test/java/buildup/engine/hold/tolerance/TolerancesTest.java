@@ -264,6 +264,19 @@ class TolerancesTest {
         assertThat(bite.moved().get(0)).isEqualTo(-1.0 / 16, within(1e-9));
     }
 
+    /**
+     * A 15 ga nail, 0.072 thick, is to bite 12 diameters, 0.864; 1-3/4 through a board of 7/8 leaves 0.875, and a board thicker by
+     * more than 0.011 of its 1/16 too little: the next length sold is 2.
+     */
+    @Test
+    void too_little_bite_is_cured_by_the_next_length_sold() {
+        Strayed strayed = Strayed.read("wood: yellow-poplar\nspace: { wall: { solid: yes } }\n"
+                + "tolerance: { plumb: { out: 0, over: 96 } }\npieces:\n"
+                + "  - { name: frieze, profile: board 7/8 x 5-1/2, back: wall, bottom: datum, spread: { width: 0, thickness: 1/16 } }\n"
+                + "fastenings:\n  - { name: nails, piece: frieze, use: 15 ga x 1-3/4, at: { up: 3 } }\n");
+        assertThat(strayed.said("error-adds-up")).contains("The bite of nails").contains("Use 15 ga x 2.");
+    }
+
     @Test
     void a_spread_larger_than_its_size_and_settings_that_cannot_be_are_refused() {
         assertThat(Strayed.of("pieces:", piece("a", "2", "datum", "2-1/8")).codes())
