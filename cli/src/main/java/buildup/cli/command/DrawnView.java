@@ -180,7 +180,8 @@ record DrawnView(
         if (beside.isEmpty()) {
             notices.add(CommandNotices.NO_PROPORTION.notice());
         }
-        return beside.map(scene -> frame().map(frame -> numbered(Paper.asDrawn(frame, "Beside the books", scene)))
+        return beside.map(scene -> frame().map(
+                                frame -> numbered(Paper.asDrawn(frame, "Beside the books", scene, notices)))
                         .orElse(List.of(scene)))
                 .orElse(List.of());
     }
@@ -205,7 +206,7 @@ record DrawnView(
         }
         List<PaperPage> pages = new ArrayList<>(Paper.fullSize(frame, "Clearances", section));
         ClearanceDrawing.front(stack(), known.clearance(), font)
-                .ifPresent(front -> pages.addAll(Paper.asDrawn(frame, "Fire from the front", front)));
+                .ifPresent(front -> pages.addAll(Paper.asDrawn(frame, "Fire from the front", front, notices)));
         return numbered(pages);
     }
 
@@ -239,7 +240,8 @@ record DrawnView(
                     .with("along", Figure.thumb(60))
                     .with("low", Figure.thumb(11.75)));
         }
-        return walls.map(scene -> frame().map(frame -> numbered(Paper.asDrawn(frame, "Room as measured", scene)))
+        return walls.map(scene -> frame().map(
+                                frame -> numbered(Paper.asDrawn(frame, "Room as measured", scene, notices)))
                         .orElse(List.of(scene)))
                 .orElse(List.of());
     }

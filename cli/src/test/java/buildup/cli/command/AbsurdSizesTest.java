@@ -123,6 +123,19 @@ class AbsurdSizesTest {
         }
     }
 
+    /** A front that is not at full size was laid out without asking for its pages at all. */
+    @Test
+    @Timeout(60)
+    void so_is_a_picture_that_is_not_at_full_size_and_it_is_named() {
+        byte[] stack = """
+                firebox: { top: -4, left: 12, right: 48 }
+                pieces: [{ name: a, profile: "board 9000' x 9000'", back: wall, bottom: 0 }]
+                """.getBytes(UTF_8);
+        Ran ran = Ran.with(stack, "sheets", "-", "--only", "clearance", "-o", "-");
+        assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.REFUSED);
+        assertThat(ran.err()).containsPattern("'Fire from the front' takes \\d+ pages of letter: more than 1000");
+    }
+
     @Test
     void so_is_an_outline_of_words() {
         Ran ran = Ran.report("pieces: [{ name: a, section: [out 0.003, up 2], back: wall, bottom: 0 }]");

@@ -128,7 +128,7 @@ public final class AnyPicture {
                 Paper.fullSize(LETTER, name + " on letter", scene, parts.getOrDefault(name, () -> scene))));
         for (String name : List.of("walls", "proportion")) {
             Optional.ofNullable(views.get(name))
-                    .ifPresent(scene -> pages.addAll(Paper.asDrawn(LETTER, name + " on letter", scene)));
+                    .ifPresent(scene -> pages.addAll(Paper.asDrawn(LETTER, name + " on letter", scene, new Notices())));
         }
         return PaperPage.scenes(answer.title(), pages);
     }

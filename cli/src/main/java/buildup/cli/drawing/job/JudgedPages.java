@@ -18,12 +18,13 @@ import buildup.engine.judge.must.MustSheet;
 import buildup.engine.judge.proportion.ProportionSheets;
 import buildup.engine.room.surface.SurfaceSheets;
 import buildup.shared.figure.FigurePrinter;
+import buildup.shared.notice.Notices;
 import buildup.shared.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Sheets of what is judged beside the section: the room as measured, the books, fire, errors, and what has to be met. */
-record JudgedPages(Answers known, FigurePrinter printer) {
+record JudgedPages(Answers known, FigurePrinter printer, Notices notices) {
     private static final double GAP = 0.2;
 
     /** The pages of one of these sheets; none where the stack does not ask. */
@@ -63,7 +64,7 @@ record JudgedPages(Answers known, FigurePrinter printer) {
         return switch (sheet) {
             case ROOM ->
                 WallsDrawing.of(known.section().stack(), known.surfaces(), frame.measure()).stream()
-                        .flatMap(scene -> Paper.asDrawn(frame, sheet.title(), scene).stream())
+                        .flatMap(scene -> Paper.asDrawn(frame, sheet.title(), scene, notices).stream())
                         .toList();
             case PROPORTION -> proportion(frame);
             case CLEARANCE -> clearance(sheet, frame);
@@ -81,20 +82,23 @@ record JudgedPages(Answers known, FigurePrinter printer) {
                 sheet.title(),
                 smaller -> ClearanceDrawing.forScale(known.section(), known.clearance(), smaller, frame.measure())));
         ClearanceDrawing.front(known.section(), known.clearance(), frame.measure())
-                .ifPresent(scene -> pages.addAll(Paper.asDrawn(frame, "Fire from the front", scene)));
+                .ifPresent(scene -> pages.addAll(Paper.asDrawn(frame, "Fire from the front", scene, notices)));
         return pages;
     }
 
     /** The largest picture that a page holds, else the smallest in parts. */
     private List<PaperPage> proportion(PageFrame frame) {
         List<PaperPage> pages = List.of();
+        Notices said = new Notices();
         for (Scene scene : ProportionDrawing.everySize(known.section(), known.proportion(), frame.measure())
                 .toList()) {
-            pages = Paper.asDrawn(frame, "Beside the books", scene);
+            said = new Notices();
+            pages = Paper.asDrawn(frame, "Beside the books", scene, said);
             if (pages.size() == 1) {
                 break;
             }
         }
+        notices.addAll(said.sorted());
         return pages;
     }
 }

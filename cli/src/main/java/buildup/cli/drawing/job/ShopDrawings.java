@@ -143,7 +143,8 @@ public final class ShopDrawings {
             case STICKS -> sticks();
             case LIGHT -> light(sheet);
             case SEASON -> season(sheet);
-            case ROOM, PROPORTION, CLEARANCE, TOLERANCE, MUST -> new JudgedPages(known, printer).pages(sheet, frame);
+            case ROOM, PROPORTION, CLEARANCE, TOLERANCE, MUST ->
+                new JudgedPages(known, printer, notices).pages(sheet, frame);
             case MATERIAL -> material(sheet);
             case PROFILES -> new ProfilePages(known, printer, notices).pages(frame);
             case WARNINGS -> warnings(sheet);

@@ -14,6 +14,7 @@ import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.profiles.outline.Box;
 import buildup.shared.figure.Figure;
+import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,9 +44,16 @@ public final class Paper {
         return pages(frame, PaperSet.atFullSize(view), scene);
     }
 
-    /** A picture that is not at full size, or not all of it, as it is drawn: on one page, or in parts. */
-    public static List<PaperPage> asDrawn(PageFrame frame, String view, Scene scene) {
-        return pages(frame, PaperSet.asDrawn(view), scene);
+    /**
+     * A picture that is not at full size, or not all of it, as it is drawn: on one page, or in parts; none where those would
+     * be more than anybody puts together.
+     *
+     * @param notices told then
+     */
+    public static List<PaperPage> asDrawn(PageFrame frame, String view, Scene scene, Notices notices) {
+        return tooMany(frame, scene.box(), DrawingNotices.MANY_PARTS.with("view", view), notices)
+                ? List.of()
+                : pages(frame, PaperSet.asDrawn(view), scene);
     }
 
     /**
@@ -212,10 +220,13 @@ public final class Paper {
      * @param notices told then
      */
     public static boolean tooMany(PageFrame frame, Box box, Notices notices) {
+        return tooMany(frame, box, DrawingNotices.MANY_PAGES.notice(), notices);
+    }
+
+    private static boolean tooMany(PageFrame frame, Box box, Notice told, Notices notices) {
         double pages = pages(frame, box);
         if (pages > MOST_PAGES) {
-            notices.add(DrawingNotices.MANY_PAGES
-                    .with("pages", Figure.count((long) pages))
+            notices.add(told.with("pages", Figure.count((long) pages))
                     .with("page", frame.paper().name())
                     .with("most", Figure.count(MOST_PAGES)));
         }

@@ -11,12 +11,14 @@ import java.util.Optional;
 /** What drawings have to say of the page that they should fit on. */
 public final class DrawingNotices {
     private static final Code PAGE_TOO_SMALL = Code.of(
-            "page-too-small",
-            "At full size a drawing takes more pages than anybody puts together, or a quote a larger one.");
+            "page-too-small", "A drawing takes more pages than anybody puts together, or a quote a larger one.");
 
     public static final Kind UNKNOWN_PAGE = DocumentCodes.UNKNOWN_NAME.refusal("No page is called '{name}'.", "");
     public static final Kind MANY_PAGES = PAGE_TOO_SMALL.refusal(
             "Full size takes {pages} pages of {page}: more than {most}.",
+            "Take a larger page, or look at the sizes and their unit.");
+    public static final Kind MANY_PARTS = PAGE_TOO_SMALL.refusal(
+            "'{view}' takes {pages} pages of {page}: more than {most}.",
             "Take a larger page, or look at the sizes and their unit.");
     public static final Kind LARGE_QUOTE = PAGE_TOO_SMALL.refusal(
             "With its profiles at full size the quote does not fit on {page}.",
