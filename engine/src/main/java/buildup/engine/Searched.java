@@ -274,6 +274,11 @@ public record Searched(
                             said.add(SearchNotices.between(between.turning().rule())
                                     .with("place", between.turning().key())
                                     .with("typed", between.typed())));
+            result.proof()
+                    .outOfReach()
+                    .forEach(must -> said.add(SearchNotices.OUT_OF_REACH
+                            .with("rule", must.rule())
+                            .with("reach", must.told().orElseThrow())));
             result.nearest()
                     .ifPresent(near -> said.add(
                             near.candidate().unmet() == 0

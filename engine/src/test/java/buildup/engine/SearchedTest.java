@@ -202,8 +202,7 @@ class SearchedTest {
 
     @Test
     void a_size_whose_name_is_a_letter_of_other_words_hangs_on_nothing_else() {
-        SearchResult found =
-                search("""
+        Searched searched = search("""
                         title: Letters
                         sizes: { a: between 1 and 3 by 1/8, b: between 3 and 8 by 1/8, c: between 1 and 5 by 1/8 }
                         pieces:
@@ -211,8 +210,13 @@ class SearchedTest {
                           - { name: two, profile: board 3/4 x 9-1/4, back: wall, bottom: one.top, top: one.top + b }
                           - { name: three, profile: board 3/4 x 7-1/4, lay: flat, back: wall, face: two.face + c, bottom: two.top }
                         must: [height >= 12]
-                        """, SearchLimits.of(300), Optional.empty()).result().orElseThrow();
+                        """, SearchLimits.of(300), Optional.empty());
+        SearchResult found = searched.result().orElseThrow();
         // 3 + 8 + 3/4 at most
+        assertThat(said(searched))
+                .contains(
+                        "out-of-reach: 'height >= 12' is out of reach: whatever the free sizes are, it comes to 11-3/4"
+                                + " at best.");
         assertThat(found.nothingLeft()).isTrue();
         assertThat(found.meeting()).isZero();
     }

@@ -1,7 +1,9 @@
 package buildup.engine.judge.search;
 
 import buildup.engine.judge.bound.ChoiceBox;
+import buildup.engine.judge.bound.FigureBound;
 import buildup.engine.judge.bound.StackBounds;
+import buildup.engine.judge.must.MustResult;
 import buildup.engine.judge.must.MustRule;
 import buildup.engine.judge.must.WishRule;
 import buildup.profiles.outline.Tolerance;
@@ -75,6 +77,28 @@ final class BoxWalk {
     boolean isOfUse() {
         return rules.stream().anyMatch(StackBounds.Bounding::known)
                 || Double.isFinite(open(ChoiceBox.whole(space.sizes()), 0).value);
+    }
+
+    /** Whether some line is met by no stack at all. */
+    boolean isHopeless() {
+        return !outOfReach().isEmpty();
+    }
+
+    /** The lines that no stack meets, each by the figure that is nearest to what it asks. */
+    private List<MustResult> outOfReach() {
+        ChoiceBox whole = ChoiceBox.whole(space.sizes());
+        List<MustResult> out = new ArrayList<>();
+        for (int i = 0; i < rules.size(); i++) {
+            MustRule rule = goal.rules().get(i);
+            FigureBound bound = rules.get(i).over(whole);
+            if (bound.missed(rule)) {
+                boolean over = bound.greatest() > rule.value() + rule.within()
+                        && rule.relation() != MustRule.Relation.AT_LEAST
+                        && rule.relation() != MustRule.Relation.MORE;
+                out.add(rule.on(List.of(over ? bound.greatest() : bound.least())));
+            }
+        }
+        return out;
     }
 
     /** The wish of which nothing is known over the whole space. */
@@ -288,6 +312,7 @@ final class BoxWalk {
                         .orElse(OptionalDouble.empty()),
                 hope.flatMap(any -> unbounded()),
                 leastChanged.map(Open::changed),
-                leastChanged.map(Open::change).orElse(0.0));
+                leastChanged.map(Open::change).orElse(0.0),
+                outOfReach());
     }
 }

@@ -1,5 +1,6 @@
 package buildup.engine.judge.search;
 
+import buildup.engine.judge.bound.StackBounds;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -31,7 +32,10 @@ final class Exploration {
     private final ChoiceSpace space;
     private final Goal goal;
     private final StackJudge judge;
-    private final SearchLimits limits;
+    /** So many stacks are tried where no stack meets all lines, to find which of them gives up least. */
+    private static final long HOPELESS = 5000;
+
+    private SearchLimits limits;
     private final Shortlist found = new Shortlist();
     private final Set<List<Integer>> seen = new HashSet<>();
     private Proof proof = Proof.NOTHING;
@@ -61,7 +65,11 @@ final class Exploration {
         if (space.count().compareTo(BigInteger.valueOf(limits.tries())) <= 0) {
             everything(space.count().longValueExact());
         } else {
-            Optional<BoxWalk> known = judge.bounds().map(bounds -> new BoxWalk(space, goal, bounds, limits, found));
+            Optional<StackBounds> bounds = judge.bounds();
+            if (bounds.map(this::walk).filter(BoxWalk::isHopeless).isPresent()) {
+                limits = limits.atMost(HOPELESS);
+            }
+            Optional<BoxWalk> known = bounds.map(this::walk);
             Optional<BoxWalk> boxes = known.filter(BoxWalk::isOfUse);
             proof = Proof.NOTHING.because(known.flatMap(BoxWalk::unbounded));
             // half of what may be tried is left for boxes, where they are of use
@@ -75,6 +83,10 @@ final class Exploration {
             found.add(candidate(space.now()));
         }
         return found;
+    }
+
+    private BoxWalk walk(StackBounds bounds) {
+        return new BoxWalk(space, goal, bounds, limits, found);
     }
 
     private void judged(int[] choices, int unmet, Shortlist into) {

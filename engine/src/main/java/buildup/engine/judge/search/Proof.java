@@ -1,6 +1,8 @@
 package buildup.engine.judge.search;
 
+import buildup.engine.judge.must.MustResult;
 import java.math.BigInteger;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -15,6 +17,7 @@ import java.util.OptionalDouble;
  * @param unbounded a wish of whose figure nothing is known, so that no bound is
  * @param fewest with how few changes at least a stack that was not tried comes; absent where there is none
  * @param least with so few changes, how little they come to at least, in
+ * @param outOfReach the lines that no stack meets, each by the figure that it comes to at best
  */
 public record Proof(
         boolean all,
@@ -23,10 +26,16 @@ public record Proof(
         OptionalDouble bound,
         Optional<String> unbounded,
         Optional<Integer> fewest,
-        double least) {
+        double least,
+        List<MustResult> outOfReach) {
+    /** Copies the list. */
+    public Proof {
+        outOfReach = List.copyOf(outOfReach);
+    }
+
     /** Every stack was tried. */
-    static final Proof ALL_TRIED =
-            new Proof(true, BigInteger.ZERO, true, OptionalDouble.empty(), Optional.empty(), Optional.empty(), 0);
+    static final Proof ALL_TRIED = new Proof(
+            true, BigInteger.ZERO, true, OptionalDouble.empty(), Optional.empty(), Optional.empty(), 0, List.of());
 
     /** Nothing is known. */
     static final Proof NOTHING = new Proof(
@@ -36,11 +45,12 @@ public record Proof(
             OptionalDouble.empty(),
             Optional.empty(),
             Optional.of(0),
-            Double.NEGATIVE_INFINITY);
+            Double.NEGATIVE_INFINITY,
+            List.of());
 
     /** The same, with a wish of whose figure nothing is known. */
     Proof because(Optional<String> wish) {
-        return new Proof(all, ruledOut, nothingLeft, bound, wish, fewest, least);
+        return new Proof(all, ruledOut, nothingLeft, bound, wish, fewest, least, outOfReach);
     }
 
     /** Whether no stack that was not tried changes less. */

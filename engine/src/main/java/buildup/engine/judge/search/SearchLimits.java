@@ -27,6 +27,11 @@ public record SearchLimits(
     /** Answers unless said otherwise. */
     public static final int USUAL_ANSWERS = 5;
 
+    /** The same with no more than so many tries. */
+    SearchLimits atMost(long most) {
+        return new SearchLimits(Math.min(tries, most), answers, seed, planned, stopped, progress);
+    }
+
     /** With nobody looking on. */
     public static SearchLimits of(long tries) {
         return new SearchLimits(tries, USUAL_ANSWERS, 1, plan -> {}, () -> false, judged -> {});

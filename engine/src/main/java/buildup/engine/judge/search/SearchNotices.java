@@ -104,6 +104,13 @@ public final class SearchNotices {
                     "No choice of the free sizes meets every line under 'must:'.",
                     "Give up {rules}, or leave more sizes free.");
 
+    /** A line lies beyond what the free sizes can do, as their bounds tell. */
+    public static final Kind OUT_OF_REACH = Code.of(
+                    "out-of-reach", "Whatever the free sizes are, a line under 'must:' is not met.")
+            .note(
+                    "'{rule}' is out of reach: whatever the free sizes are, it comes to {reach} at best.",
+                    "Leave other sizes free, or ask for less.");
+
     private static final Kind NONE_FOUND = Code.of(
                     "none-found", "None of the stacks that a search tried meets every line under 'must:'.")
             .problem(
