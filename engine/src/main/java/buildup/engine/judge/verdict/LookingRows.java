@@ -199,6 +199,11 @@ final class LookingRows {
                 cure = notice.cure();
             }
         }
+        facts.notices().stream()
+                .filter(notice -> notice.code().equals("raw-end-shows"))
+                .flatMap(notice -> notice.values().stream())
+                .filter(named -> named.name().equals("names"))
+                .forEach(named -> raw.add(VerdictWords.RAW_END.with("names", named.value())));
         for (SlopedCrown open : opened()) {
             raw.add(VerdictWords.OPEN_UNDER_SLOPE
                     .with("piece", open.course().name())

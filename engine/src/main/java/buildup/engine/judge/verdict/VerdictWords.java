@@ -57,6 +57,8 @@ final class VerdictWords {
 
     static final Phrase END_GRAIN = Phrase.of("{piece}: end grain {by} proud of the casing");
 
+    static final Phrase RAW_END = Phrase.of("{names} raw at the end of a run that is cut square");
+
     static final Phrase OPEN_UNDER_SLOPE = Phrase.of("{piece}: open {by} along its edge under the sloped ceiling");
 
     static final Phrase UNSEEN = Phrase.of("no eye sees {pieces}");

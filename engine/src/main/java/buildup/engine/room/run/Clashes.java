@@ -122,6 +122,28 @@ final class Clashes {
         }
     }
 
+    /** What a run that is cut square in the open shows of its nailers; round an opening such an end stands on the floor. */
+    void ofSquareEnds(List<Course> courses) {
+        List<Course> square = courses.stream()
+                .filter(course -> Stream.of(Hand.values())
+                        .anyMatch(hand -> carries(course, hand)
+                                && end(course, hand)
+                                        .filter(end -> end.kind() == Ending.Kind.SQUARE)
+                                        .isPresent()))
+                .toList();
+        List<Phrase> raw = square.stream()
+                .filter(course -> !course.trim())
+                .map(course -> RunNotices.QUOTED.with("piece", course.name()))
+                .toList();
+        // nailers alone are no trim yet
+        if (!run.opening() && !raw.isEmpty() && square.stream().anyMatch(Course::trim)) {
+            notices.add(RunNotices.RAW_END_SHOWS
+                    .with("run", run.name())
+                    .with("names", Listing.and(List.copyOf(raw)))
+                    .at(run.mark()));
+        }
+    }
+
     /** The length of a course's shortest return at its face; those that nothing is left of have a notice of their own. */
     private double shortest(Course course) {
         return Stream.of(Hand.values())

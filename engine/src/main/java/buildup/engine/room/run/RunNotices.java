@@ -47,6 +47,11 @@ public final class RunNotices {
             "'{piece}' stands {amount} proud of the casing that it butts: its end grain shows.",
             "Return it, or thicken the casing with a backband.");
     static final Phrase THICKEN = Phrase.of("Thicken the casing with a backband.");
+    private static final Code RAW_END =
+            Code.of("raw-end-shows", "A run that is cut square in the open shows the raw end of a nailer.");
+    static final Kind RAW_END_SHOWS = RAW_END.note(
+            "'{run}' is cut square: its end shows the raw wood of {names}, and any hollow beside it.",
+            "Return the trim there, or stop them short and close the end.");
     private static final Code SHORT_RETURN = Code.of(
             "self-return-shorter-than-its-thickness", "A return is shorter than its stick is thick: it has no miter.");
     static final Kind CANNOT_BE_MITERED = SHORT_RETURN.problem(

@@ -49,6 +49,7 @@ public final class Runs {
             clashes.tooShortToHold(ofRun);
             fits.addAll(ofRun);
             clashes.ofReturns(own);
+            clashes.ofSquareEnds(own);
             for (Stretch stretch : run.stretches()) {
                 if (Math.abs(stretch.lean()) > 0) {
                     courses.forEach(course -> leans.add(lean(run, stretch, course)));

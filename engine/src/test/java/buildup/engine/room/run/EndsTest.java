@@ -3,7 +3,9 @@ package buildup.engine.room.run;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import buildup.engine.Answered;
 import buildup.engine.Bench;
+import buildup.engine.judge.verdict.Topic;
 import buildup.engine.room.plan.WallRun;
 import buildup.engine.room.run.Saw.Hand;
 import buildup.shared.figure.FigurePrinter;
@@ -112,7 +114,9 @@ class EndsTest {
         assertThat(alcove.tooShort())
                 .singleElement()
                 .satisfies(note -> assertThat(NoticeWords.INCHES.message(note)).contains("cannot be held for sawing"));
-        assertThat(alcove.notices()).extracting(Notice::code).containsOnly("return-longer-than-its-wall");
+        assertThat(alcove.notices())
+                .extracting(Notice::code)
+                .containsOnly("return-longer-than-its-wall", "raw-end-shows");
         assertThat(NoticeWords.INCHES.message(alcove.notices().get(0)))
                 .isEqualTo("'crown' needs 12-9/16 on 'back' to come round its ends, the wall ends at 12.");
         assertThat(alcove.job().cuts())
@@ -168,6 +172,34 @@ class EndsTest {
     }
 
     @Test
+    void a_run_cut_square_in_the_open_shows_the_raw_ends_of_its_blocking_and_one_that_dies_does_not() {
+        Planned square = Planned.of(Planned.CORNICE, run("left: square, right: die, " + ONE));
+        assertThat(square.said().code()).isEqualTo("raw-end-shows");
+        assertThat(square.said().level()).isEqualTo(Level.NOTE);
+        assertThat(NoticeWords.INCHES.message(square.said()))
+                .isEqualTo("'head' is cut square: its end shows the raw wood of 'soffit', 'block A', 'block B' and"
+                        + " 'wedge', and any hollow beside it.");
+        Planned dies = Planned.of(Planned.CORNICE, run("left: die, right: return, " + ONE));
+        assertThat(dies.notices()).noneMatch(notice -> notice.code().equals("raw-end-shows"));
+        String seen = "eyes: [ { name: a, distance: 60, height: floor + 64 } ]\nspace: { floor: -84, ceiling: 12 }\n"
+                + Bench.head("")
+                + Bench.list(
+                        "name: frieze, profile: board 3/4 x 6, back: wall, bottom: 0",
+                        "name: block, kind: nailer, profile: board 1-1/2 x 3-1/2, lay: flat, back: wall, bottom: frieze.top",
+                        "name: fascia, profile: board 3/4 x 4, back: block.face, top: block.top + 1/2");
+        assertThat(Answered.because(seen + run("left: square, right: die, " + ONE), Topic.SEEN))
+                .contains("'block' raw at the end of a run that is cut square");
+        assertThat(Answered.because(seen + run("left: die, right: die, " + ONE), Topic.SEEN))
+                .doesNotContain("square");
+        // nailers alone are no trim yet
+        Planned alone = Planned.of(
+                Bench.head("space: { wall: { solid: yes } }")
+                        + Bench.list("name: rail, kind: nailer, profile: board 3/4 x 3, back: wall, bottom: datum"),
+                run("left: square, right: square, " + ONE));
+        assertThat(alone.notices()).noneMatch(notice -> notice.code().equals("raw-end-shows"));
+    }
+
+    @Test
     void an_opening_parts_the_run_and_the_parts_add_up() {
         Planned base = Planned.board(
                 "3/4 x 6",
@@ -208,7 +240,9 @@ class EndsTest {
                 Planned.CORNICE,
                 run("left: square, right: square, stretches: [{ name: a, length: 60, corner: inside 90 }, { name: b,"
                         + " length: 60, openings: [{ name: door, from: 4, to: 40 }] }]"));
-        assertThat(wall.notices()).extracting(Notice::code).containsOnly("return-longer-than-its-wall");
+        assertThat(wall.notices())
+                .extracting(Notice::code)
+                .containsOnly("return-longer-than-its-wall", "raw-end-shows");
         assertThat(wall.notices())
                 .anySatisfy(
                         notice -> assertThat(NoticeWords.INCHES.message(notice))

@@ -54,7 +54,10 @@ record Planned(Bench bench, Plan plan, Job job, List<Notice> notices, List<Notic
     /** As {@link #of}, and nothing is said. */
     static Planned clean(String stack, String plan) {
         Planned planned = of(stack, plan);
-        assertThat(planned.notices).isEmpty();
+        // runs of these tests are cut square, their blocking too, and EndsTest asks what is said of that
+        assertThat(planned.notices)
+                .filteredOn(notice -> !notice.code().equals("raw-end-shows"))
+                .isEmpty();
         return planned;
     }
 
