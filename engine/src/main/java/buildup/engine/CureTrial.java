@@ -27,6 +27,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -51,6 +52,9 @@ final class CureTrial {
 
     /** Where two pieces lap, how they meet is not known: that they do not balance once they are apart is no new fault. */
     private static final Set<String> HIDDEN_BY_OVERLAP = Set.of("needs-holding", "tips", "load-too-much");
+
+    /** Where along the run a row stands. */
+    private static final Pattern SETTING_OUT = Pattern.compile("fastenings\\..*\\.(first|spacing)");
 
     private final Document document;
     private final Catalog catalog;
@@ -151,6 +155,10 @@ final class CureTrial {
                 accepted.add(new Accepted(notice, cure, still));
                 return notice.cure(cure);
             }
+            Optional<Cure> both = worse.flatMap(one -> withSettingOut(notice, cure, one, before));
+            if (both.isPresent()) {
+                return notice.cure(both.get());
+            }
             // nobody moves what stands: what drives wood into that is no way out, not even a part of one
             against = against.or(() -> worse.filter(one -> !Composer.cutsIntoTheRoom(one)));
         }
@@ -163,8 +171,49 @@ final class CureTrial {
         }
         return notice.cure(against.map(worse -> FrontNotices.CURE_BRINGS
                         .with("cure", notice.cure().orElseThrow())
+                        .with("as", named(notice, worse))
                         .with("worse", worse.sentence()))
                 .orElse(Cure.NONE));
+    }
+
+    /** What a row that would be added is called, where what it brings speaks of it: the document does not have it yet. */
+    private Phrase named(Notice notice, Notice worse) {
+        return notice.changes().stream()
+                .filter(change -> change.position().isPresent())
+                .map(change -> change.typed(unit))
+                .filter(name -> worse.values().stream()
+                        .anyMatch(named ->
+                                named.name().equals("row") && named.value().equals(new Text(name))))
+                .findFirst()
+                .map(name -> FrontNotices.AS_ROW.with("name", name))
+                .orElse(Phrase.of(""));
+    }
+
+    /** A row that is added where no stud is, and set out on the studs: no reader knows that row yet, so both are one way out. */
+    private Optional<Cure> withSettingOut(
+            Notice notice, Cure cure, Notice misses, Function<Set<Question>, Set<Key>> before) {
+        if (misses.changes().isEmpty()
+                || !misses.changes().stream().map(Change::place).allMatch(SETTING_OUT.asMatchPredicate())
+                || left-- <= 0) {
+            return Optional.empty();
+        }
+        Set<String> places = misses.changes().stream().map(Change::place).collect(Collectors.toSet());
+        List<Change> changes = new ArrayList<>(cure.changes());
+        changes.removeIf(change -> places.contains(change.place()));
+        changes.addAll(misses.changes());
+        Phrase words = FrontNotices.BOTH
+                .with("cure", cure.words())
+                .with("then", misses.cure().orElseThrow());
+        Cure both = new Cure(words, changes);
+        return after(both)
+                .filter(after -> {
+                    List<Notice> said = after.notices(first(notice));
+                    return !keys(said).contains(Key.of(notice))
+                            && worse(notice, said, before.apply(first(notice))).isEmpty()
+                            && worse(notice, after.notices(ASKED_LAST), before.apply(ASKED_LAST))
+                                    .isEmpty();
+                })
+                .map(after -> both);
     }
 
     private static Optional<Notice> worse(Notice notice, List<Notice> after, Set<Key> before) {

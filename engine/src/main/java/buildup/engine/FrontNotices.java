@@ -23,7 +23,12 @@ public final class FrontNotices {
             "Add it, as 'stock: {{ sticks: [{{ of: 1x6, buy: [8', 12'] }] }'.");
 
     /** In place of a cure that brings something else. {@code cure}: it; {@code worse}: what it brings. */
-    static final Phrase CURE_BRINGS = Phrase.of("{cure} That alone brings another problem: {worse}");
+    static final Phrase CURE_BRINGS = Phrase.of("{cure} That alone{as} brings another problem: {worse}");
+
+    static final Phrase AS_ROW = Phrase.of(", called '{name}',");
+
+    /** Two ways out that only together are one. */
+    static final Phrase BOTH = Phrase.of("{cure} {then}");
 
     /** Of what comes right with another problem. {@code what}: that is about; {@code cure}: its cure. */
     static final Phrase COMES_RIGHT = Phrase.of("It comes right with {what}. {cure}");

@@ -1,0 +1,50 @@
+package buildup.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import buildup.engine.judge.verdict.Topic;
+import buildup.shared.document.edit.Editor;
+import buildup.shared.notice.Level;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
+import buildup.shared.notice.Notices;
+import org.junit.jupiter.api.Test;
+
+/** A row that is offered is set out on the studs that the plan gives: a carpenter drives it there (common practice, no source). */
+class RowsAddedOnStudsTest {
+    private static String rail(String studs) {
+        return "wood: check-wood\nspace: { floor: -90, ceiling: 14, wall: { covering: 7/8 } }\npieces:\n"
+                + "  - { name: rail, profile: board 3/4 x 2, back: wall, bottom: datum }\n"
+                + "fastenings:\n"
+                + "  - { name: r, piece: rail, use: 15 ga x 2-1/2, at: { up: 1/2 }, spacing: 24, first: 12 }\n"
+                + "loads: [{ name: pictures, on: rail, out: 1/2, load: 8 lb/ft }]\n"
+                + "plan: [{ left: die, right: die, studs: { " + studs
+                + " }, stretches: [{ name: wall, length: 150 }] }]\n";
+    }
+
+    private static Notice first(String yaml, Topic topic) {
+        return Answered.of(yaml).notices().stream()
+                .filter(notice -> notice.level() == Level.PROBLEM && Topic.of(notice.code()) == topic)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Studs every 24 from 12 on: a row every 16 would meet one of three. */
+    @Test
+    void a_row_that_is_offered_comes_with_where_it_begins_and_how_far_apart() {
+        String yaml = rail("every: 24, first: 12");
+        assertThat(Answered.because(yaml, Topic.STANDS)).contains("takes only").contains("times the loads");
+        assertThat(Answered.cure(yaml, Topic.STANDS))
+                .startsWith("Drive ")
+                .contains("'first: 12' and 'spacing: 24'")
+                .doesNotContain("added to rail")
+                .endsWith("[tried]");
+        String edited = Editor.edit(
+                        "stack.yaml",
+                        yaml,
+                        NoticeWords.in(Answered.of(yaml).unit()).edits(first(yaml, Topic.STANDS)),
+                        new Notices())
+                .orElseThrow();
+        assertThat(Answered.messages(Answered.of(edited), Level.PROBLEM)).isEmpty();
+    }
+}
