@@ -43,6 +43,8 @@ class SupportsTest {
                 .singleElement()
                 .satisfies(balance -> assertThat(balance.stands()).isFalse());
         assertThat(notices.sorted()).extracting(Notice::code).containsExactly("needs-holding");
+        // 10 square inches of it, 2.04 pounds, and the load of 4
+        assertThat(messages()).singleElement().asString().startsWith("shelf leans out: 6.04 lb a foot falls ");
     }
 
     @Test
