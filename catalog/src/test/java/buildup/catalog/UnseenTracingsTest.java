@@ -71,7 +71,8 @@ class UnseenTracingsTest {
         "40345, STAIRCASE, 0, 5, lines that stay on one row of dots",
         "40361, JITTER, 0.001, 1, a width beside the rule that was meant to be on it",
         "40398, JITTER, 0.002, 2, a width pulled in by a quarter round drawn square",
-        "40471, DOUBLED, 0.002, 8, a radius told by one of two rounds"
+        "40471, DOUBLED, 0.002, 8, a radius told by one of two rounds",
+        "50234, JITTER, 0.004, 3, two shallow cymas taken for two slopes"
     })
     void what_was_wrong_once_is_right_or_doubted(int seed, Hand.Fault fault, double noise, int turn, String what) {
         Outline truth = ChanceMolding.of(seed);

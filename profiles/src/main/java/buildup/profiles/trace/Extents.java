@@ -201,7 +201,7 @@ final class Extents {
         double own = figure(home, figure);
         return freed.stream()
                 .mapToDouble(free -> Math.abs(figure(free, figure) - own))
-                .filter(change -> change <= reach)
+                .filter(Double::isFinite)
                 .max()
                 .orElse(0);
     }

@@ -26,6 +26,9 @@ final class Meetings {
     /** No member turns by less from one flat to the next, radians; common practice, no source. */
     private static final double BEND = Math.toRadians(1.5);
 
+    /** Two slopes that bend by less from one to the next are seldom two chamfers: where points stray they may be a curve, radians. */
+    private static final double CHAIN = Math.toRadians(20);
+
     private final Fitting home;
     private final Notices notices;
 
@@ -82,13 +85,33 @@ final class Meetings {
     }
 
     private void slope(int i, double shortest) {
-        boolean held = home.bonds().stream().anyMatch(bond -> bond instanceof Bond.Angle angle && angle.line() == i);
-        if (home.curves().get(i) instanceof Curve.Straight && !held && home.span(i) < shortest) {
+        boolean chained = home.noise().scatter() > Tolerance.SEEN_SCATTER
+                && (isChained(i, (i + 1) % home.curves().size())
+                        || isChained(
+                                (i + home.curves().size() - 1) % home.curves().size(), i));
+        if (isSlope(i) && (home.span(i) < shortest || chained)) {
             List<Point> on = home.points().get(i);
             notices.add(TraceNotices.SLOPE_UNSURE
                     .with("place", OutlineCodes.place(on.get(on.size() / 2)))
                     .amount(Figure.fine(home.span(i))));
         }
+    }
+
+    /** Whether it is a line that no habit of moldings holds at its angle. */
+    private boolean isSlope(int i) {
+        return home.curves().get(i) instanceof Curve.Straight
+                && home.bonds().stream().noneMatch(bond -> bond instanceof Bond.Angle angle && angle.line() == i);
+    }
+
+    /** Whether two neighbors are slopes that nearly go on in one line. */
+    private boolean isChained(int before, int i) {
+        return isSlope(before)
+                && isSlope(i)
+                && Corners.turn(
+                                home.curves().get(before),
+                                home.curves().get(i),
+                                home.starts().get(i))
+                        < CHAIN;
     }
 
     private Phrase place(int i) {
