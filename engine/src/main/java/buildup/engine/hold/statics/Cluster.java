@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * A part of a model that can be asked by itself: bodies that hang together by more than one body. What stands between
@@ -25,6 +24,7 @@ public final class Cluster {
     private final int[] free;
 
     private final List<Force> forces;
+    private final List<List<Integer>> ties;
     /** For each body of the section the place in {@link #free} of the one with which it moves as one, -1 when it stands. */
     private final int[] places;
 
@@ -40,6 +40,7 @@ public final class Cluster {
         this.free = free;
         this.forces = forces;
         this.places = places;
+        this.ties = ties(forces);
         this.hash = 31 * Arrays.hashCode(free) + forces.hashCode();
     }
 
@@ -80,7 +81,12 @@ public final class Cluster {
 
     /** The numbers of the forces of each fastener that holds anything; those of which it holds nothing are left out. */
     List<List<Integer>> ties() {
-        Map<Tie, List<Integer>> ties = new IdentityHashMap<>();
+        return ties;
+    }
+
+    /** Two fasteners that are alike in all are two. */
+    private static List<List<Integer>> ties(List<Force> forces) {
+        IdentityHashMap<Tie, List<Integer>> ties = new IdentityHashMap<>();
         List<List<Integer>> inOrder = new ArrayList<>();
         for (int i = 0; i < forces.size(); i++) {
             Force force = forces.get(i);

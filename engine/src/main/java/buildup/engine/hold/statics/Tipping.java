@@ -4,7 +4,6 @@ import buildup.engine.hold.statics.Model.Weight;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Motions of a whole cluster as one body: a turn about the place of one of its contacts with what it stands on, either way,
@@ -71,27 +70,25 @@ final class Tipping {
         if (work <= enough) {
             return false;
         }
-        Optional<Tie> tie = Optional.empty();
-        double taken = 0;
-        for (Force force : cluster.forces()) {
+        double[] parts = new double[cluster.forces().size()];
+        for (int i = 0; i < parts.length; i++) {
+            Force force = cluster.forces().get(i);
             int sign = outside(force);
-            if (sign != 0) {
-                Point at = force.at();
-                Point way = force.way();
-                double parts = sign * (way.x() * (out - turn * at.y()) + way.y() * (up + turn * at.x()));
-                if (parts < 0 && force.limited()) {
-                    // of one fastener the force that resists most
-                    boolean another = tie.isEmpty()
-                            || force.tie().isEmpty()
-                            || tie.get() != force.tie().get();
-                    double resists = -parts * force.most();
-                    work -= another ? resists : Math.max(0, resists - taken);
-                    taken = another ? resists : Math.max(taken, resists);
-                    tie = force.tie();
-                } else if (parts < 0) {
-                    return false;
-                }
+            Point at = force.at();
+            Point way = force.way();
+            parts[i] = sign * (way.x() * (out - turn * at.y()) + way.y() * (up + turn * at.x()));
+            if (parts[i] < 0 && !force.limited()) {
+                return false;
             }
+        }
+        for (List<Integer> tie : cluster.ties()) {
+            // of one fastener the force that resists most
+            double resists = 0;
+            for (int force : tie) {
+                resists = Math.max(
+                        resists, -parts[force] * cluster.forces().get(force).most());
+            }
+            work -= resists;
         }
         return work > enough;
     }

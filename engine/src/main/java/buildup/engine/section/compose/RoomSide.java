@@ -13,7 +13,6 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
@@ -24,7 +23,7 @@ final class RoomSide {
     private final List<Body> bodies;
     private final List<Part> skin;
     private final List<List<Integer>> parts;
-    private final Map<Part, List<Stretch>> rings = new IdentityHashMap<>();
+    private final IdentityHashMap<Part, List<Stretch>> rings = new IdentityHashMap<>();
 
     /**
      * @param skin the union of all bodies
