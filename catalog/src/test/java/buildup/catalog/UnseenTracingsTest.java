@@ -72,7 +72,8 @@ class UnseenTracingsTest {
         "40361, JITTER, 0.001, 1, a width beside the rule that was meant to be on it",
         "40398, JITTER, 0.002, 2, a width pulled in by a quarter round drawn square",
         "40471, DOUBLED, 0.002, 8, a radius told by one of two rounds",
-        "50234, JITTER, 0.004, 3, two shallow cymas taken for two slopes"
+        "50234, JITTER, 0.004, 3, two shallow cymas taken for two slopes",
+        "50358, DOUBLED, 0.002, 8, a shallow hollow taken for two slopes and a piece of it"
     })
     void what_was_wrong_once_is_right_or_doubted(int seed, Hand.Fault fault, double noise, int turn, String what) {
         Outline truth = ChanceMolding.of(seed);
