@@ -22,6 +22,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What lies nearer than touching is joined; what does not, is not. */
@@ -246,6 +247,24 @@ class WeldTest {
                         .hasSize(parts);
             }
         }
+    }
+
+    /** Neither its sides nor its end is a stretch, and what lies on both sides of it is one edge of the board. */
+    @ParameterizedTest
+    @CsvSource({
+        "3.04203, 0.00129, 1.00225, 1.00100",
+        "3.34505, 0.00189, 1.00222, 1.00373",
+        "2.44180, 0.00149, 1.00243, 0.99852",
+        "1.85373, 0.00742, 1.00239, 0.99821"
+    })
+    void a_thin_spline_that_ends_a_hair_above_the_board_later_put_round_it_leaves_one_edge(
+            double at, double thick, double right, double left) {
+        Outline spline = lines(at - thick / 2, 0.5, at + thick / 2, 0.5, at + thick / 2, right, at - thick / 2, left);
+        Part part = UnionTest.only(
+                WeldedOutlines.of(List.of(spline, board(0, 0, 4, 1))).union());
+        assertThat(part.outer().bounds()).hasSize(4).allMatch(bound -> bound.outline() == 1);
+        assertThat(part.area()).isCloseTo(4, within(EXACT));
+        assertThat(part.perimeter()).isCloseTo(10, within(EXACT));
     }
 
     /** The post passes the corner of the base by a hair and stays farther than touching from the third. */
