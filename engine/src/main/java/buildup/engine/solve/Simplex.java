@@ -64,7 +64,8 @@ final class Simplex {
         this.basis = new int[sums.length];
         this.turned = new boolean[variables];
         this.rooms = new double[sums.length];
-        double[] starts = begin(equations, sums);
+        double[] greatest = new double[sums.length];
+        double[] starts = begin(equations, sums, greatest);
         this.column = new int[variables];
         int[] at = new int[variables];
         Arrays.fill(at, -1);
@@ -80,7 +81,7 @@ final class Simplex {
             }
         }
         for (int i = 0; i < rows.length; i++) {
-            double times = basis[i] < variables ? 1 / starts[i] : scale(equations[i], sums[i]);
+            double times = basis[i] < variables ? 1 / starts[i] : scale(greatest[i], sums[i]);
             rows[i] = new double[columns + 1];
             for (int k = 0; k < equations[i].terms(); k++) {
                 int place = at[equations[i].variable(k)];
@@ -93,36 +94,30 @@ final class Simplex {
     }
 
     /** By what an equation is multiplied, that its sum is not negative and its greatest factor between 1/2 and 1. */
-    private static double scale(Sum equation, double sum) {
-        double greatest = greatest(equation);
+    private static double scale(double greatest, double sum) {
         double scale = greatest > 0 ? Math.scalb(1, -Math.getExponent(greatest) - 1) : 1;
         return sum < 0 ? -scale : scale;
-    }
-
-    private static double greatest(Sum equation) {
-        double greatest = 0;
-        for (int k = 0; k < equation.terms(); k++) {
-            greatest = Math.max(greatest, Math.abs(equation.factor(k)));
-        }
-        return greatest;
     }
 
     /**
      * A variable without a limit that stands in one equation alone is that one's start, where it may take up its sum.
      *
+     * @param greatest is filled with the greatest factor of each equation, its sign left out
      * @return the factors of those starts, by equation
      */
-    private double[] begin(Sum[] equations, double[] sums) {
+    private double[] begin(Sum[] equations, double[] sums, double[] greatest) {
         int[] times = new int[variables];
-        for (Sum equation : equations) {
+        for (int i = 0; i < sums.length; i++) {
+            Sum equation = equations[i];
             for (int k = 0; k < equation.terms(); k++) {
                 times[equation.variable(k)]++;
+                greatest[i] = Math.max(greatest[i], Math.abs(equation.factor(k)));
             }
         }
         double[] starts = new double[sums.length];
         for (int i = 0; i < sums.length; i++) {
             basis[i] = variables + i;
-            double firm = Tolerance.SIMPLEX_FIRM * greatest(equations[i]);
+            double firm = Tolerance.SIMPLEX_FIRM * greatest[i];
             for (int k = 0; k < equations[i].terms() && basis[i] >= variables; k++) {
                 int j = equations[i].variable(k);
                 double factor = equations[i].factor(k);

@@ -12,6 +12,8 @@ final class Bodies {
     private final Section section;
     /** The pieces of the stack, which may move. */
     private final List<Integer> free;
+    /** The same in an array, for what runs over them often. */
+    private final int[] moving;
 
     private final Point[] centroids;
     private final List<Weight> weights;
@@ -21,16 +23,17 @@ final class Bodies {
     Bodies(Section section) {
         this.section = section;
         this.centroids = new Point[section.bodies().size()];
-        List<Integer> moving = new ArrayList<>();
+        List<Integer> pieces = new ArrayList<>();
         List<Weight> own = new ArrayList<>();
         for (int body = 0; body < centroids.length; body++) {
             centroids[body] = section.body(body).outline().centroid();
             if (section.body(body).inStack()) {
-                moving.add(body);
+                pieces.add(body);
                 own.add(new Weight(body, centroids[body].x(), Composer.weightPerFoot(section.body(body))));
             }
         }
-        this.free = List.copyOf(moving);
+        this.free = List.copyOf(pieces);
+        this.moving = pieces.stream().mapToInt(Integer::intValue).toArray();
         this.weights = List.copyOf(own);
     }
 
@@ -40,6 +43,16 @@ final class Bodies {
 
     List<Integer> free() {
         return free;
+    }
+
+    /** How many pieces may move. */
+    int count() {
+        return moving.length;
+    }
+
+    /** One of those that may move, by its place among them. */
+    int moving(int place) {
+        return moving[place];
     }
 
     /** Where the weight of a body acts. */

@@ -41,7 +41,8 @@ public final class Cluster {
         this.forces = forces;
         this.places = places;
         this.ties = ties(forces);
-        this.hash = 31 * Arrays.hashCode(free) + forces.hashCode();
+        // few have the same bodies and as many forces: whether those are the same is seen when two are compared
+        this.hash = 31 * Arrays.hashCode(free) + forces.size();
     }
 
     @Override
@@ -112,13 +113,15 @@ public final class Cluster {
         return place(body) >= 0;
     }
 
-    /** How many bodies move as one with that of a place. */
-    int count(int place) {
-        int count = 0;
-        for (int one : places) {
-            count += one == place ? 1 : 0;
+    /** For each place how many bodies move as one with that of the place. */
+    int[] counts() {
+        int[] counts = new int[free.length];
+        for (int place : places) {
+            if (place >= 0) {
+                counts[place]++;
+            }
         }
-        return count;
+        return counts;
     }
 
     /** 1 for the body of a place that a force acts on, -1 for the other, 0 for the rest. */
@@ -130,7 +133,8 @@ public final class Cluster {
     public List<Weight> carried(List<Weight> weights) {
         double[] pounds = new double[free.length];
         double[] moments = new double[free.length];
-        for (Weight weight : weights) {
+        for (int i = 0; i < weights.size(); i++) {
+            Weight weight = weights.get(i);
             int place = place(weight.body());
             if (place >= 0) {
                 pounds[place] += weight.pounds();
@@ -154,7 +158,8 @@ public final class Cluster {
         double back = Double.POSITIVE_INFINITY;
         double face = Double.NEGATIVE_INFINITY;
         int places = 0;
-        for (Force force : forces) {
+        for (int i = 0; i < forces.size(); i++) {
+            Force force = forces.get(i);
             int sign = sign(force, 0);
             // exactly up: a level face, as it was drawn
             if (!force.limited()

@@ -59,8 +59,8 @@ final class Clusters {
         clusters.weld();
         clusters.connect();
         clusters.split(clusters.find(clusters.ground));
-        for (int body : bodies.free()) {
-            int lead = clusters.find(body);
+        for (int i = 0; i < bodies.count(); i++) {
+            int lead = clusters.find(bodies.moving(i));
             if (clusters.found[lead] == 0) {
                 clusters.floating(lead);
                 clusters.split(lead);
@@ -71,12 +71,17 @@ final class Clusters {
 
     private void weld() {
         Arrays.fill(one, ground);
-        for (int body : bodies.free()) {
-            one[body] = body;
+        for (int i = 0; i < bodies.count(); i++) {
+            one[bodies.moving(i)] = bodies.moving(i);
         }
-        for (Force force : forces) {
-            if (force.kind() == Force.Kind.WELD) {
-                join(find(at(force.on())), find(at(force.against())));
+        int on = ground;
+        int against = ground;
+        for (int i = 0; i < forces.size(); i++) {
+            Force force = forces.get(i);
+            if (force.kind() == Force.Kind.WELD && (force.on() != on || force.against() != against)) {
+                on = force.on();
+                against = force.against();
+                join(find(at(on)), find(at(against)));
             }
         }
     }
@@ -101,12 +106,23 @@ final class Clusters {
     }
 
     private void connect() {
+        // forces of one contact or fastener follow each other
+        int on = 0;
+        int against = 0;
+        int a = 0;
+        int b = 0;
+        int pair = Links.NONE;
         for (int i = 0; i < forces.size(); i++) {
             Force force = forces.get(i);
-            int a = find(at(force.on()));
-            int b = find(at(force.against()));
-            if (a != b) {
-                links.add(a, b, i);
+            if (i == 0 || force.on() != on || force.against() != against) {
+                on = force.on();
+                against = force.against();
+                a = find(at(on));
+                b = find(at(against));
+                pair = a == b ? Links.NONE : links.pair(a, b);
+            }
+            if (pair != Links.NONE) {
+                links.add(pair, i);
             }
         }
     }
@@ -184,7 +200,8 @@ final class Clusters {
         for (int[] own : places) {
             Arrays.fill(own, -1);
         }
-        for (int body : bodies.free()) {
+        for (int i = 0; i < bodies.count(); i++) {
+            int body = bodies.moving(i);
             // a body moves in its own cluster, and with what it stands on in all below
             for (int at = find(body); cluster[at] >= 0; at = roots.get(cluster[at])) {
                 places[cluster[at]][body] = rank[at];

@@ -42,23 +42,19 @@ final class Links {
         Arrays.fill(first, NONE);
     }
 
-    /** Adds a force, by its number, between two bodies. */
-    void add(int a, int b, int force) {
-        int pair = pair(a, b);
+    /** Adds a force, by its number, to a pair. */
+    void add(int pair, int force) {
         nextForce[force] = NONE;
-        if (pair == NONE) {
-            firstForce[pairs] = force;
-            lastForce[pairs] = force;
-            append(a, 2 * pairs);
-            append(b, 2 * pairs + 1);
-            pairs++;
+        if (firstForce[pair] == NONE) {
+            firstForce[pair] = force;
         } else {
             nextForce[lastForce[pair]] = force;
-            lastForce[pair] = force;
         }
+        lastForce[pair] = force;
     }
 
-    private int pair(int a, int b) {
+    /** The number of the pair of two bodies, which is linked where it is not yet. */
+    int pair(int a, int b) {
         int fewer = degree[a] < degree[b] ? a : b;
         int wanted = fewer == a ? b : a;
         for (int link = first[fewer]; link != NONE; link = next[link]) {
@@ -66,7 +62,10 @@ final class Links {
                 return link >> 1;
             }
         }
-        return NONE;
+        firstForce[pairs] = NONE;
+        append(a, 2 * pairs);
+        append(b, 2 * pairs + 1);
+        return pairs++;
     }
 
     private void append(int body, int link) {

@@ -259,8 +259,9 @@ public final class Mechanism {
 
     private Sum sizes(double times) {
         Sum sizes = new Sum();
+        int[] counts = cluster.counts();
         for (int place = 0; place < cluster.size(); place++) {
-            double each = times * cluster.count(place);
+            double each = times * counts[place];
             for (int i = 0; i < NUMBERS; i++) {
                 sizes.add(NUMBERS * place + i, i < 4 ? each / FAR : each);
             }

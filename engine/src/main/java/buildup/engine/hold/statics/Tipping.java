@@ -15,11 +15,16 @@ final class Tipping {
     private static final double PLAINLY = 100;
 
     private final Cluster cluster;
+    private final List<Force> forces;
     private final List<Weight> carried;
     private final double all;
+    /** How many bodies move as one with that of each place. */
+    private final int[] counts;
 
     private Tipping(Cluster cluster, List<Weight> carried, double all) {
         this.cluster = cluster;
+        this.forces = cluster.forces();
+        this.counts = cluster.counts();
         this.carried = carried;
         this.all = all;
     }
@@ -38,7 +43,8 @@ final class Tipping {
         if (falls(0, 0, -1)) {
             return true;
         }
-        for (Force force : cluster.forces()) {
+        for (int i = 0; i < forces.size(); i++) {
+            Force force = forces.get(i);
             if (force.kind() == Force.Kind.PUSH && outside(force) != 0) {
                 // a turn about a place: as a shift of the origin and a turn about that
                 double x = force.at().x();
@@ -63,16 +69,17 @@ final class Tipping {
      */
     private boolean falls(double turn, double out, double up) {
         double work = 0;
-        for (Weight weight : carried) {
+        for (int i = 0; i < carried.size(); i++) {
+            Weight weight = carried.get(i);
             work -= weight.pounds() * (up + turn * weight.out());
         }
         double enough = PLAINLY * Tolerance.LEAST_OVERHANG * all * size(turn, out, up);
         if (work <= enough) {
             return false;
         }
-        double[] parts = new double[cluster.forces().size()];
+        double[] parts = new double[forces.size()];
         for (int i = 0; i < parts.length; i++) {
-            Force force = cluster.forces().get(i);
+            Force force = forces.get(i);
             int sign = outside(force);
             Point at = force.at();
             Point way = force.way();
@@ -85,8 +92,7 @@ final class Tipping {
             // of one fastener the force that resists most
             double resists = 0;
             for (int force : tie) {
-                resists = Math.max(
-                        resists, -parts[force] * cluster.forces().get(force).most());
+                resists = Math.max(resists, -parts[force] * forces.get(force).most());
             }
             work -= resists;
         }
@@ -99,7 +105,7 @@ final class Tipping {
         for (int place = 0; place < cluster.size(); place++) {
             Point centroid = cluster.centroid(cluster.body(place));
             double shift = Math.abs(out - turn * centroid.y()) + Math.abs(up + turn * centroid.x());
-            size += cluster.count(place) * (shift / Mechanism.FAR + Math.abs(turn));
+            size += counts[place] * (shift / Mechanism.FAR + Math.abs(turn));
         }
         return size;
     }

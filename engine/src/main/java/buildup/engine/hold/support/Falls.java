@@ -85,7 +85,9 @@ final class Falls {
     static Model held(Model model, Part part) {
         int on = part.on().orElse(Force.EARTH);
         List<Integer> touching = new ArrayList<>(2);
-        for (Force force : model.forces()) {
+        List<Force> forces = model.forces();
+        for (int i = 0; i < forces.size(); i++) {
+            Force force = forces.get(i);
             if (force.kind() == Force.Kind.PUSH && (force.on() == on || force.against() == on)) {
                 int other = force.on() == on ? force.against() : force.on();
                 if (part.pieces().contains(other) && !touching.contains(other)) {
@@ -225,7 +227,9 @@ final class Falls {
         boolean[] along = along(lot);
         Optional<Force> best = Optional.empty();
         double least = Double.POSITIVE_INFINITY;
-        for (Force force : model.forces()) {
+        List<Force> forces = model.forces();
+        for (int i = 0; i < forces.size(); i++) {
+            Force force = forces.get(i);
             if (force.kind() == Force.Kind.PUSH && along[force.on()] != along[force.against()]) {
                 Point between = movement.between(force);
                 double slides = between.length();

@@ -60,11 +60,12 @@ final class Stops {
         return stops.met(Math.toDegrees(stops.share));
     }
 
-    /** The corners of an outline as seen from the center of a turn, and the squares of their distances from it. */
+    /** The corners of an outline as seen from the center of a turn, and their distances from it, squared too. */
     private static final class Ring {
         private final double[] x;
         private final double[] y;
         private final double[] square;
+        private final double[] radius;
         private final double back;
         private final double face;
         private final double bottom;
@@ -77,6 +78,7 @@ final class Stops {
             x = new double[count + 1];
             y = new double[count + 1];
             square = new double[count + 1];
+            radius = new double[count + 1];
             double left = Double.POSITIVE_INFINITY;
             double right = Double.NEGATIVE_INFINITY;
             double low = Double.POSITIVE_INFINITY;
@@ -86,6 +88,7 @@ final class Stops {
                 x[i] = p.x() - about.x();
                 y[i] = p.y() - about.y();
                 square[i] = x[i] * x[i] + y[i] * y[i];
+                radius[i] = Math.sqrt(square[i]);
                 farthest = Math.max(farthest, square[i]);
                 left = Math.min(left, x[i]);
                 right = Math.max(right, x[i]);
@@ -107,6 +110,13 @@ final class Stops {
             return nearest <= radius * radius + slack && farthest >= radius * radius - slack;
         }
 
+        /** Whether some of it may lie nearer to some of another than this. */
+        boolean near(Ring other, double far) {
+            double outX = Math.max(0, Math.max(back - other.face, other.back - face));
+            double outY = Math.max(0, Math.max(bottom - other.top, other.bottom - top));
+            return outX * outX + outY * outY <= far * far;
+        }
+
         /** Whether some of it may lie nearer to a place than this. */
         boolean near(double atX, double atY, double far) {
             double outX = Math.max(0, Math.max(back - atX, atX - face));
@@ -122,9 +132,12 @@ final class Stops {
      * @param stop the one of the two that stands
      */
     private void turned(Ring corners, Ring sides, Point about, boolean clockwise, boolean standing, int stop) {
+        // a corner comes no farther, as the crow flies, than its way along the circle to the nearest meeting so far
+        if (!sides.near(corners, Math.min(share, FARTHEST) * Math.sqrt(corners.farthest) + Tolerance.SNAP)) {
+            return;
+        }
         for (int i = 0; i + 1 < corners.x.length; i++) {
-            double radius = Math.sqrt(corners.square[i]);
-            // a corner comes no farther, as the crow flies, than its way along the circle to the nearest meeting so far
+            double radius = corners.radius[i];
             double far = Math.min(share, FARTHEST) * radius + Tolerance.SNAP;
             if (radius > EDGE && sides.reaches(radius) && sides.near(corners.x[i], corners.y[i], far)) {
                 for (int j = 0; j + 1 < sides.x.length; j++) {
