@@ -79,7 +79,8 @@ final class Trace {
                             whole,
                             corner(runs.get(Math.floorMod(i - 1, runs.size())), run),
                             corner(run, runs.get((i + 1) % runs.size())));
-            if (part.length() > 0) {
+            // shorter than the noder's snap it is rounding, and parts what goes on along one stroke
+            if (part.length() > Tolerance.SNAP) {
                 bounds.add(new Bound(run.source.outline, run.source.stroke, part));
             }
         }

@@ -260,11 +260,20 @@ class WeldTest {
     void a_thin_spline_that_ends_a_hair_above_the_board_later_put_round_it_leaves_one_edge(
             double at, double thick, double right, double left) {
         Outline spline = lines(at - thick / 2, 0.5, at + thick / 2, 0.5, at + thick / 2, right, at - thick / 2, left);
-        Part part = UnionTest.only(
-                WeldedOutlines.of(List.of(spline, board(0, 0, 4, 1))).union());
-        assertThat(part.outer().bounds()).hasSize(4).allMatch(bound -> bound.outline() == 1);
-        assertThat(part.area()).isCloseTo(4, within(EXACT));
-        assertThat(part.perimeter()).isCloseTo(10, within(EXACT));
+        // two of them, since the ring begins beside one
+        List<Outline> all = List.of(spline, spline.moved(Motion.shift(-0.7, 0)), board(0, 0, 4, 1));
+        for (double degrees : new double[] {0, 45, 90, 115, 180, 263, 270}) {
+            Motion turn = Motion.turn(degrees);
+            Part part = UnionTest.only(
+                    WeldedOutlines.of(all.stream().map(one -> one.moved(turn)).toList())
+                            .union());
+            assertThat(part.outer().bounds())
+                    .as("turned by %s", degrees)
+                    .hasSize(4)
+                    .allMatch(bound -> bound.outline() == 2);
+            assertThat(part.area()).isCloseTo(4, within(EXACT));
+            assertThat(part.perimeter()).isCloseTo(10, within(EXACT));
+        }
     }
 
     /** The post passes the corner of the base by a hair and stays farther than touching from the third. */
