@@ -157,6 +157,9 @@ class LandingsTest {
             assertThat(support(answer).whole().answer()).isEqualTo(Support.Answer.STANDS);
             assertThat(support(answer).whole().times().orElseThrow()).isCloseTo(all * 2 / 6, within(1e-6));
         }
+        String threeOfSix = ", studs: [12, 24, 36, 48, 72, 84, 96, 120]";
+        assertThat(support(twoRows(twoOfFive, threeOfSix)).whole().times().orElseThrow())
+                .isCloseTo(all * 2 / 5, within(1e-6));
         String noneOfFive = ", studs: [12, 36, 60, 84, 108, 132]";
         for (Answer answer : List.of(twoRows(noneOfFive, twoOfSix), twoRows(twoOfSix, noneOfFive))) {
             assertThat(support(answer).whole().answer()).isEqualTo(Support.Answer.NO);
