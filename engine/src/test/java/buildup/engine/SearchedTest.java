@@ -212,6 +212,7 @@ class SearchedTest {
                         must: [height >= 12]
                         """, SearchLimits.of(300), Optional.empty());
         SearchResult found = searched.result().orElseThrow();
+        assertThat(found.judged()).isLessThanOrEqualTo(300);
         // 3 + 8 + 3/4 at most
         assertThat(said(searched))
                 .contains(

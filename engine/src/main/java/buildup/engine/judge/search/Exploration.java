@@ -35,7 +35,8 @@ final class Exploration {
     /** So many stacks are tried where no stack meets all lines, to find which of them gives up least. */
     private static final long HOPELESS = 5000;
 
-    private SearchLimits limits;
+    private final SearchLimits limits;
+    private final Optional<StackBounds> bounds;
     private final Shortlist found = new Shortlist();
     private final Set<List<Integer>> seen = new HashSet<>();
     private Proof proof = Proof.NOTHING;
@@ -48,7 +49,17 @@ final class Exploration {
         this.space = space;
         this.goal = goal;
         this.judge = judge;
-        this.limits = limits;
+        boolean large = space.count().compareTo(BigInteger.valueOf(limits.tries())) > 0;
+        this.bounds = large ? judge.bounds() : Optional.empty();
+        boolean hopeless = bounds.map(known -> new BoxWalk(space, goal, known, limits, found))
+                .filter(BoxWalk::isHopeless)
+                .isPresent();
+        this.limits = hopeless ? limits.atMost(HOPELESS) : limits;
+    }
+
+    /** How many stacks may be tried. */
+    long tries() {
+        return limits.tries();
     }
 
     /** What is known of the stacks that were not judged. */
@@ -65,11 +76,7 @@ final class Exploration {
         if (space.count().compareTo(BigInteger.valueOf(limits.tries())) <= 0) {
             everything(space.count().longValueExact());
         } else {
-            Optional<StackBounds> bounds = judge.bounds();
-            if (bounds.map(this::walk).filter(BoxWalk::isHopeless).isPresent()) {
-                limits = limits.atMost(HOPELESS);
-            }
-            Optional<BoxWalk> known = bounds.map(this::walk);
+            Optional<BoxWalk> known = bounds.map(of -> new BoxWalk(space, goal, of, limits, found));
             Optional<BoxWalk> boxes = known.filter(BoxWalk::isOfUse);
             proof = Proof.NOTHING.because(known.flatMap(BoxWalk::unbounded));
             // half of what may be tried is left for boxes, where they are of use
@@ -83,10 +90,6 @@ final class Exploration {
             found.add(candidate(space.now()));
         }
         return found;
-    }
-
-    private BoxWalk walk(StackBounds bounds) {
-        return new BoxWalk(space, goal, bounds, limits, found);
     }
 
     private void judged(int[] choices, int unmet, Shortlist into) {

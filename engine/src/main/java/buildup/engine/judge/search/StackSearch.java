@@ -114,7 +114,7 @@ public final class StackSearch {
         Candidate today = exploration.candidate(space.now());
         List<FreeSize> idle = idle();
         if (!stopped()) {
-            limits.planned().accept(new SearchPlan(space.count(), limits.tries(), idle, this::sample));
+            limits.planned().accept(new SearchPlan(space.count(), exploration.tries(), idle, this::sample));
         }
         Shortlist shortlist = exploration.explored();
         long composed = judge.composed();
