@@ -137,7 +137,7 @@ public final class Backings {
                                         .minus(face.from())
                                         .dot(face.direction(0).right()))
                                 <= NARROW + Tolerance.TOUCHING)
-                        .filter(face -> roomBefore(number, face))
+                        .filter(this::roomBefore)
                         .forEach(free::add);
             }
         }
@@ -145,7 +145,7 @@ public final class Backings {
     }
 
     /** Whether a tool gets square before the middle of a face. */
-    private boolean roomBefore(int number, Line face) {
+    private boolean roomBefore(Line face) {
         Point out = face.direction(0).right();
         return IntStream.rangeClosed(1, (int) (TOOL / LEAST_STRETCH))
                 .mapToObj(i -> face.at(0.5).plus(out.times(i * LEAST_STRETCH)))

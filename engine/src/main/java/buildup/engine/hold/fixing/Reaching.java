@@ -68,7 +68,8 @@ final class Reaching {
         List<Convex> outline = new ArrayList<>(outline(tip, back, tool, lean));
         if (ahead > 0) {
             // what stands out before it is driven wants its room too: beyond something thin a tool would find its own
-            outline.add(pointed(head, tip, use.fastener().diameter().toInches() / 2));
+            outline.add(pointed(
+                    /* tip= */ head, /* end= */ tip, use.fastener().diameter().toInches() / 2));
         }
         for (int i = 0; i < timber.count(); i++) {
             if (timber.up(i, step)) {

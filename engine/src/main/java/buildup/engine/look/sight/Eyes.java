@@ -40,7 +40,11 @@ public final class Eyes {
         return of(section, false, notices);
     }
 
-    /** @param walking whether other eyes walk up: what is open and these do not see is said of those ({@link Approaches}) */
+    /**
+     * The same, for a stack to which eyes may also walk up.
+     *
+     * @param walking whether they do: what is open and these do not see is said of those ({@link Approaches})
+     */
     public static List<Sighting> of(Section section, boolean walking, Notices notices) {
         Eyes asked = new Eyes(section);
         List<Sighting> answers = new ArrayList<>();
