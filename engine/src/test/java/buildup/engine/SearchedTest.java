@@ -11,7 +11,6 @@ import buildup.engine.judge.search.SearchResult;
 import buildup.engine.judge.search.SizeChange;
 import buildup.engine.judge.search.Turning;
 import buildup.engine.judge.search.WhyNot;
-import buildup.engine.judge.search.WhyWords;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
 import buildup.shared.document.DocumentReader;
@@ -263,11 +262,7 @@ class SearchedTest {
         List<WhyNot> why = search(yaml, SearchLimits.of(100), Optional.of("load factor >= 2"))
                 .why()
                 .orElseThrow();
-        assertThat(WhyWords.said(why))
-                .hasSize(1)
-                .first()
-                .asString()
-                .contains("No stack of this document has the figure");
+        assertThat(WhyNot.said(why)).hasSize(1).first().asString().contains("No stack of this document has the figure");
     }
 
     @Test

@@ -5,7 +5,7 @@ import buildup.cli.tell.Schema;
 import buildup.cli.tell.Telling;
 import buildup.engine.Searched;
 import buildup.engine.judge.search.SearchSheets;
-import buildup.engine.judge.search.WhyWords;
+import buildup.engine.judge.search.WhyNot;
 import buildup.shared.figure.Phrase;
 import buildup.shared.notice.NoticeSheet;
 import buildup.shared.sheet.Sheet;
@@ -40,7 +40,7 @@ public final class SearchTelling {
         }
         List<Phrase> first = searched.result()
                 .map(SearchSheets::said)
-                .orElseGet(() -> WhyWords.said(searched.why().orElseThrow()));
+                .orElseGet(() -> WhyNot.said(searched.why().orElseThrow()));
         return new Telling(
                 title,
                 searched.unit(),

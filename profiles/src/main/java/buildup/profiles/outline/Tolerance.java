@@ -99,6 +99,9 @@ public final class Tolerance {
     /** A step beside a sight line: less than a thousandth of an inch at any distance in a room. Right angles. */
     public static final double BESIDE_A_SIGHT_LINE = 1e-9;
 
+    /** Calipers read a size of the whole to so much: a vernier's 0.05 mm, in; common practice, no source. */
+    public static final double CALIPERS_READ = 0.002;
+
     // Standing and falling.
 
     /** The overhang of its own weight by which a stack is said to tip: far under what wood is cut to. In. */

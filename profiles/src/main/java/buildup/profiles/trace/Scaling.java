@@ -2,6 +2,7 @@ package buildup.profiles.trace;
 
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Tolerance;
 import buildup.profiles.trace.ring.Trail;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
@@ -22,9 +23,6 @@ final class Scaling {
 
     /** The largest moldings of any kind, in; common practice, no source. */
     private static final double LARGEST = 12;
-
-    /** Calipers read a size of the whole to so much: a vernier's 0.05 mm, in; common practice, no source. */
-    private static final double READ = 0.002;
 
     /** And the outline is told as well as so many standard deviations of its points. */
     private static final double AS_TOLD = 2;
@@ -138,7 +136,7 @@ final class Scaling {
 
     private static void disagreement(Caliper caliper, double off, Traced traced, Phrase by, Notices notices) {
         double agree = caliper.isOverall()
-                ? Math.max(READ, AS_TOLD * traced.noise().scatter())
+                ? Math.max(Tolerance.CALIPERS_READ, AS_TOLD * traced.noise().scatter())
                 : Math.min(AGREE, Math.max(AGREE_LEAST, AGREE_SHARE * caliper.size()));
         boolean wrong = Math.abs(off) > CONTRADICTED * caliper.size() && Math.abs(off) > 4 * AGREE;
         Notice said = (wrong

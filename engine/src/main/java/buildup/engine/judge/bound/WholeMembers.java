@@ -44,6 +44,7 @@ final class WholeMembers {
 
     /** Tells what is known of a member that is surely a row. */
     interface RowBounder {
+        /** Between what its figure lies in the stacks of a box. */
         FigureBound of(OwnMember member, Surroundings around, ChoiceBox box);
     }
 
