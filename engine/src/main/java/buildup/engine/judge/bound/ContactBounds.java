@@ -1,5 +1,6 @@
 package buildup.engine.judge.bound;
 
+import buildup.engine.judge.bound.FigureBound.Bounder;
 import buildup.engine.section.stack.Axis;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +24,7 @@ final class ContactBounds {
      * @param held the other; absent for whichever it is
      */
     Optional<Bounder> of(Optional<String> holds, Optional<String> held) {
-        List<Meeting> meetings = new ArrayList<>();
+        List<FaceMeeting> meetings = new ArrayList<>();
         for (PlacedForms one : pieces) {
             for (PlacedForms other : pieces) {
                 if (!one.name().equals(other.name())
@@ -34,7 +35,7 @@ final class ContactBounds {
                         one.flat(across, true)
                                 .ifPresent(mine -> other.flat(across, false)
                                         .ifPresent(its -> meetings.add(
-                                                new Meeting(one, other, across, true, mine, its, pieces))));
+                                                new FaceMeeting(one, other, across, true, mine, its, pieces))));
                     }
                 }
             }
@@ -43,11 +44,11 @@ final class ContactBounds {
                 ? Optional.empty()
                 : Optional.of(box -> {
                     FigureBound bound = FigureBound.UNKNOWN;
-                    for (Meeting meeting : meetings) {
+                    for (FaceMeeting meeting : meetings) {
                         if (meeting.isThere(box)) {
                             Range length = meeting.length(box);
-                            bound = bound.and(
-                                    new FigureBound(length.least() - Meeting.SLACK, length.most() + Meeting.SLACK));
+                            bound = bound.and(new FigureBound(
+                                    length.least() - FaceMeeting.SLACK, length.most() + FaceMeeting.SLACK));
                         }
                     }
                     return bound;

@@ -47,4 +47,10 @@ public record FigureBound(double greatest, double least) {
             case LEAST_CHANGE -> 0;
         };
     }
+
+    /** Tells what is known of one figure over any box. */
+    interface Bounder {
+        /** What is known of the figure for the stacks of a box. */
+        FigureBound of(ChoiceBox box);
+    }
 }

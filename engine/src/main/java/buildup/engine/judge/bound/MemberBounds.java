@@ -1,5 +1,6 @@
 package buildup.engine.judge.bound;
 
+import buildup.engine.judge.bound.FigureBound.Bounder;
 import buildup.engine.section.stack.Space;
 import java.util.List;
 import java.util.Optional;

@@ -1,5 +1,7 @@
 package buildup.engine.judge.bound;
 
+import buildup.engine.judge.bound.FigureBound.Bounder;
+import buildup.engine.judge.bound.PlacedForms.Extent;
 import buildup.engine.look.light.Lights;
 import buildup.engine.look.light.Sunlight;
 import buildup.engine.look.view.Viewpoint;

@@ -94,4 +94,12 @@ record PlacedForms(PieceForms piece, PieceKind kind, Extent out, Extent up, bool
     static double coordinate(Axis axis, Point point) {
         return axis == Axis.OUT ? point.x() : point.y();
     }
+
+    /**
+     * From where to where a piece reaches along one axis, or a straight edge of it.
+     *
+     * @param low the lesser coordinate, in
+     * @param high the greater one, in
+     */
+    record Extent(SizeSum low, SizeSum high) {}
 }

@@ -1,5 +1,7 @@
 package buildup.engine.judge.bound;
 
+import buildup.engine.judge.bound.FigureBound.Bounder;
+import buildup.engine.judge.bound.PlacedForms.Extent;
 import buildup.engine.section.stack.Axis;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
@@ -11,7 +13,7 @@ import java.util.Optional;
  * the contact, and the air there is open to the room in a level line, there is a reveal no longer than that run.
  */
 final class RevealBounds {
-    private static final double SLACK = Meeting.SLACK;
+    private static final double SLACK = FaceMeeting.SLACK;
 
     private final List<PlacedForms> pieces;
 
@@ -78,11 +80,11 @@ final class RevealBounds {
 
     /** Two pieces that may lie flat against each other, and how far the side of the first runs on beyond the other. */
     private final class Beyond {
-        private final Meeting meeting;
+        private final FaceMeeting meeting;
         private final List<Run> runs = new ArrayList<>();
 
         Beyond(PlacedForms piece, PlacedForms other, Axis across, boolean high, Extent mine, Extent its) {
-            this.meeting = new Meeting(piece, other, across, high, mine, its, pieces);
+            this.meeting = new FaceMeeting(piece, other, across, high, mine, its, pieces);
             if (across == Axis.UP) {
                 SizeSum level = piece.side(across, high);
                 runs.add(new Run(mine.high().minus(its.high()), high, beside(level, its.high())));

@@ -1,5 +1,6 @@
 package buildup.engine.judge.bound;
 
+import buildup.engine.judge.bound.FigureBound.Bounder;
 import buildup.engine.judge.must.AskedFigure;
 import buildup.engine.look.light.Lights;
 import buildup.engine.section.stack.Light;

@@ -1,5 +1,7 @@
 package buildup.engine.judge.bound;
 
+import buildup.engine.judge.bound.FigureBound.Bounder;
+import buildup.engine.judge.bound.PlacedForms.Extent;
 import buildup.engine.section.stack.Axis;
 import buildup.engine.section.stack.Eye;
 import buildup.engine.section.stack.PieceKind;

@@ -1,6 +1,7 @@
 package buildup.engine.judge.bound;
 
 import buildup.catalog.Catalog;
+import buildup.engine.judge.bound.FigureBound.Bounder;
 import buildup.engine.judge.must.AskedFigure;
 import buildup.engine.section.free.FreeSizes;
 import buildup.engine.section.stack.Space;

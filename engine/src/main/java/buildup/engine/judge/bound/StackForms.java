@@ -1,5 +1,6 @@
 package buildup.engine.judge.bound;
 
+import buildup.engine.judge.bound.PlacedForms.Extent;
 import buildup.engine.section.placing.Edges;
 import buildup.engine.section.stack.Axis;
 import buildup.engine.section.stack.Piece;

@@ -1,5 +1,6 @@
 package buildup.engine.judge.bound;
 
+import buildup.engine.judge.bound.FigureBound.Bounder;
 import buildup.engine.section.stack.Axis;
 import buildup.engine.section.stack.Piece;
 import buildup.engine.section.stack.PieceKind;

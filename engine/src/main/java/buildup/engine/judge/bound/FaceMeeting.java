@@ -1,12 +1,13 @@
 package buildup.engine.judge.bound;
 
+import buildup.engine.judge.bound.PlacedForms.Extent;
 import buildup.engine.section.stack.Axis;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
 
 /** A straight side of one piece and the facing one of another, which may lie flat against each other. */
-final class Meeting {
+final class FaceMeeting {
     /** What welding of pieces that nearly touch may move an end by, twice. */
     static final double SLACK = 2 * Tolerance.TOUCHING;
 
@@ -46,7 +47,7 @@ final class Meeting {
      * @param mine that side along the other axis
      * @param its the facing side of the other piece
      */
-    Meeting(
+    FaceMeeting(
             PlacedForms piece,
             PlacedForms other,
             Axis across,
