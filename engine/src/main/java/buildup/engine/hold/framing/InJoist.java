@@ -24,16 +24,25 @@ record InJoist(Point head, Point way, double from, double to) {
     static InJoist of(Section section, Fixed fixed) {
         Optional<Crossing> crossing = fixed.drive().crossings().stream()
                 .filter(one -> one.body().isPresent())
-                .filter(one -> !section.body(one.body().getAsInt()).piece()
-                        && section.name(one.body().getAsInt()).equals("ceiling"))
+                .filter(one -> isOver(section, one.body().getAsInt()))
                 .findFirst();
+        Optional<Crossing> last = fixed.drive().crossings().stream()
+                .filter(one -> one.body().isPresent())
+                .filter(one -> isOver(section, one.body().getAsInt()))
+                .reduce((one, next) -> next);
         Space space = section.stack().space();
         double angle = Math.atan(space.slope());
         double square = fixed.way().dot(new Point(-Math.sin(angle), Math.cos(angle)));
         double from = crossing.map(Crossing::from).orElse(0.0)
                 + space.wall().covering() / Math.max(square, Tolerance.COINCIDENT);
-        double to = crossing.map(Crossing::to).orElse(0.0);
+        double to = last.map(Crossing::to).orElse(0.0);
         return new InJoist(fixed.head(), fixed.way(), from, Math.max(from, to));
+    }
+
+    /** Whether a body is the ceiling, or a joist over it that is given as a piece. */
+    private static boolean isOver(Section section, int body) {
+        return section.overCeiling(body)
+                || (!section.body(body).piece() && section.name(body).equals("ceiling"));
     }
 
     /** In a joist that runs out into the room, on which the nail lands: it stays between its sides. */

@@ -447,6 +447,11 @@ class LandingsTest {
                             .bite())
                     .as(joist)
                     .isCloseTo(0.75, EXACT);
+            assertThat(landing(screwedUp("screw 8 x 2", joist, "first: 8, spacing: 16"))
+                            .bite()
+                            .orElseThrow())
+                    .as("the bite told of the joists is that of the piece")
+                    .isCloseTo(0.75, EXACT);
             assertThat(screwedUp("screw 8 x 2-1/2", joist, "first: 8, spacing: 16")
                             .known()
                             .orElseThrow()
