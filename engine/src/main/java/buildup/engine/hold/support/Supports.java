@@ -18,6 +18,7 @@ import buildup.engine.hold.support.Balance.Keeper;
 import buildup.engine.hold.support.Balance.Kept;
 import buildup.engine.hold.support.Support.Answer;
 import buildup.engine.hold.support.Support.Whole;
+import buildup.engine.section.compose.Contact;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.compose.Standing;
 import buildup.profiles.outline.Tolerance;
@@ -282,12 +283,13 @@ public final class Supports {
 
     /**
      * Whether a piece that counts as fixed needs to be: its weight, with all that goes through it, falls past what it bears
-     * on. Asked only once the document speaks of fastenings or of loads on it: before, nothing is held by anything else.
+     * on. Before the document speaks of fastenings or of loads on it, that is asked only of what reaches farther out than
+     * the flat is high by which it lies there, as a shelf does: no nail is thought to hold that.
      */
     private boolean fallsUnlessFixed(int piece) {
         List<Integer> group = path.through(piece);
         boolean loaded = loads.stream().anyMatch(load -> group.contains(load.body()));
-        if (ties.isEmpty() && !loaded) {
+        if (ties.isEmpty() && !loaded && !reachesOut(piece)) {
             return false;
         }
         double pounds = 0;
@@ -309,6 +311,17 @@ public final class Supports {
                 .max()
                 .orElse(-Double.MAX_VALUE);
         return out < back - Tolerance.LEAST_OVERHANG || out > face + Tolerance.LEAST_OVERHANG;
+    }
+
+    private boolean reachesOut(int piece) {
+        double flat = section.contacts().stream()
+                .filter(contact -> contact.of(piece)
+                        && path.fixedOn(piece)
+                                .filter(on -> on == contact.other(piece))
+                                .isPresent())
+                .mapToDouble(Contact::length)
+                .sum();
+        return section.body(piece).outline().box().width() > flat;
     }
 
     private static OptionalInt optional(Optional<Integer> body) {

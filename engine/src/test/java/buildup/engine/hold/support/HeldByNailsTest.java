@@ -286,11 +286,11 @@ class HeldByNailsTest {
     }
 
     @Test
-    void what_counts_as_fixed_and_falls_past_its_bearing_is_told_once_loads_or_nails_are_given() {
+    void what_counts_as_fixed_and_falls_past_its_bearing_is_told_with_loads_or_nails_or_without() {
         Point nail = new Point(20.5, 0);
         for (Held off : List.of(shelf("4", "0"), shelf("4", "5"))) {
-            assertThat(why(off)).as("nothing is said of nails yet").isEqualTo(Trust.Why.COUNTS_AS_FIXED);
-            assertThat(why(off.load("block", 20.5, 5))).isEqualTo(Trust.Why.COUNTS_AS_FIXED);
+            assertThat(why(off)).as("9 out by a flat of 1").isEqualTo(Trust.Why.FALLS_UNLESS_FIXED);
+            assertThat(why(off.load("block", 20.5, 5))).isEqualTo(Trust.Why.FALLS_UNLESS_FIXED);
             assertThat(why(off.nail("other", "block", "base", nail, -90, 5, 5)))
                     .isEqualTo(Trust.Why.FALLS_UNLESS_FIXED);
             assertThat(why(off.load("shelf", 4.5, 1e-3))).isEqualTo(Trust.Why.FALLS_UNLESS_FIXED);

@@ -19,7 +19,7 @@ class HeldOnTrustTest {
      */
     @ParameterizedTest
     @CsvSource({
-        "1-1/2, no, no, YES", // nothing is nailed yet and nothing loads it: what it rests on is listed
+        "1-1/2, no, no, TRUST", // it reaches 9 out by a flat of 1
         "1-1/2, yes, no, TRUST",
         "1-1/2, no, yes, TRUST",
         "1-1/2, yes, yes, TRUST",
@@ -44,6 +44,22 @@ class HeldOnTrustTest {
             assertThat(Answered.because(yaml, Topic.STANDS))
                     .isEqualTo("all but shelf, which hangs on nails that are not given");
         }
+    }
+
+    /** 7 high and 3/4 thick, flat on the wall: any nail holds it, and while none is spoken of it is listed alone. */
+    @ParameterizedTest
+    @CsvSource({"no, YES", "yes, TRUST"})
+    void an_upright_board_on_the_wall_is_trusted_in_its_row_once_others_are_nailed(String nailed, Reply reply) {
+        String yaml = """
+                wood: white-oak
+                pieces:
+                  - { name: base, profile: board 3/4 x 5-1/2, back: wall, bottom: -20 }
+                  - { name: frieze, profile: board 3/4 x 7, back: wall, bottom: 0 }
+                """
+                + (nailed.equals("yes")
+                        ? "fastenings: [{ name: s, piece: base, use: 15 ga x 2-1/2, at: { up: -18 } }]\n"
+                        : "");
+        assertThat(Answered.row(yaml, Topic.STANDS).answer()).isEqualTo(reply);
     }
 
     @Test
