@@ -71,7 +71,8 @@ final class ComposeNotices {
             Code.of("short-of-the-ceiling", "A piece is to reach a ceiling that has risen where the piece stands.");
     static final Kind UNDER_THE_SLOPE = UNDER_THE_SLOPE_CODE.problem(
             "'{piece}' is to reach the ceiling and ends {amount} under it: it rises {by} in {over}.", "");
-    static final Phrase UP_TO_IT = Phrase.of("Put it up to the ceiling: 'top: touch'.");
+    static final Phrase UP_TO_IT = Phrase.of("Put it up to the ceiling: 'top: {place}'.");
+    static final Phrase CEILING_AND = Phrase.of("ceiling + {up}");
 
     static final Code OUTSIDE_CODE =
             Code.of("outside-the-room", "The whole stack is above the ceiling or below the floor.");

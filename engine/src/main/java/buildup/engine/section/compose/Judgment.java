@@ -272,14 +272,15 @@ final class Judgment {
                     .isPresent();
             OptionalDouble left = space.left(body.outline());
             if (told && left.isPresent() && left.getAsDouble() >= Tolerance.SAW_CUT) {
+                Phrase place = ComposeNotices.CEILING_AND.with("up", Figure.fine(left.getAsDouble()));
                 add(
                         ComposeNotices.UNDER_THE_SLOPE
                                 .with("by", Figure.length(space.slope() * SLOPE_OVER))
                                 .with("over", Figure.length(SLOPE_OVER))
                                 .amount(Figure.length(left.getAsDouble()))
                                 .cure(new Cure(
-                                        ComposeNotices.UP_TO_IT,
-                                        List.of(new Change(piece.place("top"), Phrase.of("touch"))))),
+                                        ComposeNotices.UP_TO_IT.with("place", place),
+                                        List.of(new Change(piece.place("top"), place)))),
                         body);
             }
         });

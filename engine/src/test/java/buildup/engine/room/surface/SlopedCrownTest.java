@@ -96,7 +96,13 @@ class SlopedCrownTest {
                 + " { name: strip, profile: board 2 x 2, back: 4, top: ceiling }]\n";
         assertThat(Answered.because(yaml, Topic.FITS))
                 .isEqualTo("'strip' is to reach the ceiling and ends 1 under it: it rises 3 in 12.");
-        assertThat(Answered.cure(yaml, Topic.FITS)).startsWith("Put it up to the ceiling: 'top: touch'.");
+        assertThat(Answered.cure(yaml, Topic.FITS)).startsWith("Put it up to the ceiling: 'top: ceiling + 1.000'.");
+        // whatever stands under it: a frieze on the wall does not stop it on its way up
+        String over =
+                yaml.replace("pieces: [", "pieces: [{ name: frieze, profile: board 4-3/4 x 2, back: wall, top: 6 }, ");
+        assertThat(Answered.cure(over, Topic.FITS)).startsWith("Put it up to the ceiling: 'top: ceiling + 1.000'.");
+        assertThat(Answered.because(over.replace("back: 4, top: ceiling", "back: 4, top: ceiling + 1.000"), Topic.FITS))
+                .isEqualTo("0 left under the ceiling");
         assertThat(Answered.because(yaml.replace("back: 4, top: ceiling", "back: 4, top: ceiling - 1/2"), Topic.FITS))
                 .as("a gap that is said; the ground's upper back edge is there")
                 .isEqualTo("0 left under the ceiling");
