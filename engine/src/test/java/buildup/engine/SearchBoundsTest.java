@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
  */
 class SearchBoundsTest {
     private static final int SPACES = Integer.getInteger("buildup.bound.spaces", 3);
-    private static final int STACKS = Integer.getInteger("buildup.bound.space", 500);
+    private static final int STACKS = Integer.getInteger("buildup.bound.space", 250);
 
     private static final String CORNICE = """
             title: Cornice

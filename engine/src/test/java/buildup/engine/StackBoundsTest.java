@@ -32,8 +32,8 @@ import org.junit.jupiter.api.Test;
  * what is said of its box. More with {@code -Dbuildup.bound.stacks=300 -Dbuildup.bound.boxes=40}.
  */
 class StackBoundsTest {
-    private static final int STACKS = Integer.getInteger("buildup.bound.stacks", 9);
-    private static final int BOXES = Integer.getInteger("buildup.bound.boxes", 6);
+    private static final int STACKS = Integer.getInteger("buildup.bound.stacks", 4);
+    private static final int BOXES = Integer.getInteger("buildup.bound.boxes", 4);
     private static final int IN_EACH = 5;
 
     /** Far more than rounding leaves. */

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -99,6 +100,7 @@ class AbsurdSizesTest {
     }
 
     /** The pages of what is that large were laid out, 200 million, to be counted. */
+    @Tag("long")
     @Test
     @Timeout(60)
     void what_would_take_millions_of_pages_is_refused_and_not_laid_out() {
@@ -144,6 +146,7 @@ class AbsurdSizesTest {
     }
 
     /** A front 80 in high, drawn as wide, takes more than 200 million dots at 150 an inch. */
+    @Tag("long")
     @Test
     void a_large_front_of_true_sizes_is_drawn_with_fewer_dots_and_says_so() throws Exception {
         Path png = folder.resolve("front.png");

@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -103,6 +104,7 @@ class ExtentsTest {
     }
 
     /** Twice the points are off by 1 / sqrt(2) of what the first round is; thirty tracings tell that to an eighth. */
+    @Tag("long")
     @Test
     void two_rounds_tell_a_radius_better_than_one() {
         assertThat(radiusOff(2)).isLessThan(0.85 * radiusOff(1));

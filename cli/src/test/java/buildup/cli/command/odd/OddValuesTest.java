@@ -25,7 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 @Tag("sampled")
 class OddValuesTest {
-    /** How many values each key is tried with; 0 tries a sixth of the keys with one. */
+    /** How many values each key is tried with; 0 tries a sixth of the keys with one, and a third as they are. */
     private static final int VALUES = Integer.getInteger("buildup.odd.values", 0);
 
     private static final long SEED = Long.getLong("buildup.odd.seed", 1);
@@ -79,7 +79,7 @@ class OddValuesTest {
         assertThat(EveryKey.listedOfAStack()).hasSizeGreaterThan(200);
         assertThat(EveryKey.listedOfAnOrder()).hasSizeGreaterThan(25);
         List<String> refused = new ArrayList<>();
-        all().stream()
+        some(3).stream()
                 .filter(one -> !one.key.equals("catalog"))
                 .map(one -> new Try(one.document.text(), one.document, one.stack))
                 .distinct()
