@@ -31,6 +31,15 @@ final class UpperEdges {
 
     private static final double LEAST_WOOD = 1.0 / 2;
 
+    /** Nails are followed from so far before the face, in. */
+    private static final double FRONT = 4;
+
+    /** A block that is farther behind the back was put there for something else, in: common practice, no source. */
+    private static final double FOR_IT = 2;
+
+    /** A block and how far it is behind the back, in. */
+    private record Near(int block, double air) {}
+
     private final Nailing nailing;
     private final Timber timber;
     private final BlockEdits blocks;
@@ -123,16 +132,8 @@ final class UpperEdges {
                 .findFirst();
     }
 
-    private static final double FRONT = 4;
-
-    /** A block that is farther behind the back was put there for something else, in: common practice, no source. */
-    private static final double FOR_IT = 2;
-
-    /** A block and how far it is behind the back, in. */
-    private record Near(int block, double air) {}
-
     /** Said of a block that was put there for it and is too small; nothing where there is none, or none larger fits. */
-    private Optional<Notice> small(int piece, Line back) {
+    private Optional<Notice> small(Line back) {
         Point toWall = back.direction(0).left();
         Figure bevel = Figure.angle(spring(back)).rounded(Rounding.decimals(1));
         return UPPER.stream()
@@ -162,7 +163,7 @@ final class UpperEdges {
         Notice nothing = FixingNotices.UPPER_EDGE.notice();
         return block(piece, back, given, words)
                 .map(nothing::cure)
-                .or(() -> small(piece, back))
+                .or(() -> small(back))
                 .orElseGet(() -> nothing.cure(
                         blocks.open(back, words).orElseGet(() -> FixingNotices.BLOCK.with("bevel", bevel))));
     }
