@@ -34,6 +34,9 @@ final class SectionCures {
     /** So many other ways out are kept, in case the first brings what the section alone does not show. */
     private static final int MOST_OTHERS = 2;
 
+    /** What floats farther than this from all others was meant to be somewhere else, in: a rule of our own. */
+    private static final double FARTHEST = 12;
+
     /** What has to remain of a board that is ripped so that a stack fits, in: less is no board; shop practice. */
     private static final double LEAST_BOARD = 1;
 
@@ -187,7 +190,7 @@ final class SectionCures {
         return body.placed().map(Placed::piece).orElseThrow();
     }
 
-    /** Down to what is below a piece that floats, else back or up to what is there; nothing where nothing is. */
+    /** Down to what is below a piece that floats, else back or up to what is there; nothing where nothing is near. */
     Optional<Cure> ofFloating(int number) {
         Body body = section.body(number);
         List<Outline> others = section.bodies().stream()
@@ -199,6 +202,7 @@ final class SectionCures {
                         nearest(Axis.OUT, body.outline(), others, Direction.BACK),
                         nearest(Axis.UP, body.outline(), others, Direction.UP))
                 .flatMap(Optional::stream)
+                .filter(move -> Math.abs(move.by()) <= FARTHEST)
                 .flatMap(move -> asDrawn.moved(body.name(), move.axis(), move.by(), move.toContact()).stream()
                         .map(mending -> new Way(
                                 ComposeNotices.MOVE_TO_CONTACT

@@ -298,6 +298,9 @@ class WaysOutTest {
     void what_floats_is_moved_to_what_is_below_behind_or_above_it() {
         assertThat(words(in("", FRIEZE, "name: a, profile: board 1/2 x 2, back: 0, bottom: 6"), "floating-piece"))
                 .isEqualTo("Move it up 1/2, or add a block.");
+        assertThat(words(in("floor: -90, ", "name: a, profile: board 1/2 x 2, back: 0, bottom: 0"), "floating-piece"))
+                .as("the floor is 90 below: nobody means to lay it there")
+                .isEqualTo("Place it on a piece, or add a block.");
         List<Notice> floats = in(
                         "",
                         FRIEZE,
