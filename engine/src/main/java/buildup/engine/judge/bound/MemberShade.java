@@ -15,7 +15,6 @@ import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 
@@ -59,7 +58,7 @@ final class MemberShade implements Bounder {
     private final Optional<Light.Lamp> lamp;
     private final double slope;
     private final boolean share;
-    private final Map<OwnMember, List<Part>> parts = new IdentityHashMap<>();
+    private final IdentityHashMap<OwnMember, List<Part>> parts = new IdentityHashMap<>();
     /** By the numbers of the pieces, in parallel rays: how high over that of the lower corner their lowest and highest ray lies. */
     private final List<Extent> rays = new ArrayList<>();
 
@@ -140,7 +139,7 @@ final class MemberShade implements Bounder {
         return whole.over(
                 box,
                 (member, around, over) -> lamp.isPresent()
-                        ? inLamp(member, around, over)
+                        ? inLamp(member, around)
                         : rays.isEmpty() ? FigureBound.UNKNOWN : inRays(member, around, over));
     }
 
@@ -178,7 +177,7 @@ final class MemberShade implements Bounder {
         return new FigureBound(surely / of - Tolerance.SNAP, maybe / of + Tolerance.SNAP);
     }
 
-    private FigureBound inLamp(OwnMember member, WholeMembers.Surroundings all, ChoiceBox box) {
+    private FigureBound inLamp(OwnMember member, WholeMembers.Surroundings all) {
         Light.Lamp from = lamp.orElseThrow();
         double near = from.left().x() - CLEAR;
         boolean clear = near > 0 && all.out().most() + member.box().face() < near;
