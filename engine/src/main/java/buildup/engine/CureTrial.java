@@ -152,7 +152,12 @@ final class CureTrial {
             if (worse.isEmpty()) {
                 Set<Key> still = keys(said);
                 still.addAll(keys(after.get().notices(ASKED_LAST)));
-                accepted.add(new Accepted(notice, cure, still));
+                Set<Key> known = new HashSet<>(before.apply(first(notice)));
+                known.addAll(before.apply(ASKED_LAST));
+                // what only comes to light once two pieces no longer overlap is no cure of anything else
+                if (known.containsAll(still)) {
+                    accepted.add(new Accepted(notice, cure, still));
+                }
                 return notice.cure(cure);
             }
             Optional<Cure> both = worse.flatMap(one -> withSettingOut(notice, cure, one, before));
