@@ -15,6 +15,9 @@ import java.util.Optional;
 final class RevealBounds {
     private static final double SLACK = FaceMeeting.SLACK;
 
+    /** What is no wider is closed to the room, in. */
+    private static final double SLIT = Tolerance.CLOSED_TO_THE_ROOM + SLACK;
+
     private final List<PlacedForms> pieces;
 
     RevealBounds(List<PlacedForms> pieces) {
@@ -65,7 +68,7 @@ final class RevealBounds {
         /** Whether a line just over its height is free of the piece in every stack of a box. */
         boolean freeAbove(ChoiceBox box) {
             return !piece.piece().maybe(box)
-                    || bottom.over(box).least() > SLACK
+                    || bottom.over(box).least() > SLIT
                     || top.over(box).most() <= Tolerance.COINCIDENT
                     || face.over(box).most() <= Tolerance.COINCIDENT;
         }
@@ -73,7 +76,7 @@ final class RevealBounds {
         boolean freeBelow(ChoiceBox box) {
             return !piece.piece().maybe(box)
                     || bottom.over(box).least() >= -Tolerance.COINCIDENT
-                    || top.over(box).most() < -SLACK
+                    || top.over(box).most() < -SLIT
                     || face.over(box).most() <= Tolerance.COINCIDENT;
         }
     }
