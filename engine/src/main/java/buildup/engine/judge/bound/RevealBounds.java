@@ -14,9 +14,7 @@ import java.util.Optional;
  */
 final class RevealBounds {
     private static final double SLACK = FaceMeeting.SLACK;
-
-    /** What is no wider is closed to the room, in. */
-    private static final double SLIT = Tolerance.CLOSED_TO_THE_ROOM + SLACK;
+    private static final double SLIT = UprightFace.SLIT;
 
     private final List<PlacedForms> pieces;
 

@@ -17,8 +17,8 @@ import java.util.Optional;
  * what none can hide, wherever the sizes let it stand, is seen.
  */
 final class SightBounds {
-    /** What welding of pieces that nearly touch may hide of an edge. */
-    private static final double SLACK = 4 * Tolerance.TOUCHING;
+    /** What welding of pieces that nearly touch may hide of an edge, and what of it is seen through a slit that counts as closed. */
+    private static final double SLACK = 2 * Tolerance.CLOSED_TO_THE_ROOM + 4 * Tolerance.TOUCHING;
 
     private final List<PlacedForms> pieces;
     private final List<Eye> eyes;

@@ -16,6 +16,9 @@ final class UprightFace {
     /** A stretch that is shorter is not reckoned with: welding may close it, and may move its ends by so much. */
     static final double SLACK = 2 * Tolerance.TOUCHING;
 
+    /** What is no wider is closed to the room: what lies behind it is no row, in. */
+    static final double SLIT = Tolerance.CLOSED_TO_THE_ROOM + SLACK;
+
     /**
      * What another piece does to the face.
      *
@@ -120,7 +123,7 @@ final class UprightFace {
                     behind.isZero(Tolerance.COINCIDENT) && other.piece.piece().surely(box) && other.flat.isPresent();
             if (lies && !beside) {
                 covers.add(other.flat.get());
-            } else if (!beside && behind.least() <= SLACK) {
+            } else if (!beside && behind.least() <= SLIT) {
                 return Optional.empty();
             }
             inFront.add(other);
@@ -162,7 +165,7 @@ final class UprightFace {
 
     /** Whether between two ends there is a stretch in every stack of a box, and nothing lies on it. */
     private boolean isStretch(SizeSum from, SizeSum to, List<Extent> covers, int i, int j, ChoiceBox box) {
-        boolean free = to.minus(from).over(box).least() > SLACK
+        boolean free = to.minus(from).over(box).least() > SLIT
                 && from.over(box).least() >= -Tolerance.COINCIDENT
                 && to.minus(height).over(box).most() <= Tolerance.COINCIDENT;
         for (int k = 0; free && k < covers.size(); k++) {
@@ -180,10 +183,10 @@ final class UprightFace {
         boolean below = true;
         for (Other other : inFront) {
             above = above
-                    && (other.bottom.minus(from).over(box).least() > SLACK
+                    && (other.bottom.minus(from).over(box).least() > SLIT
                             || other.top.minus(from).over(box).most() <= Tolerance.COINCIDENT);
             below = below
-                    && (other.top.minus(to).over(box).most() < -SLACK
+                    && (other.top.minus(to).over(box).most() < -SLIT
                             || other.bottom.minus(to).over(box).least() >= -Tolerance.COINCIDENT);
         }
         return above || below;

@@ -15,7 +15,7 @@ import java.util.Optional;
  * weakest of those in the box.
  */
 final class WholeMembers {
-    private static final double SLACK = UprightFace.SLACK;
+    private static final double SLIT = UprightFace.SLIT;
 
     /** Of a piece that may have more outlines in a box nothing is said. */
     private static final int MOST = 24;
@@ -157,20 +157,20 @@ final class WholeMembers {
     }
 
     private boolean isClear(OwnMember member, int shape, int number, Surroundings all) {
-        boolean clear = all.out.least() + member.box().back() > SLACK
-                && all.up.least() + member.box().bottom() > space.floor().orElse(Double.NEGATIVE_INFINITY) + SLACK
-                && all.up.most() + member.box().top() < space.ceiling().orElse(Double.POSITIVE_INFINITY) - SLACK;
+        boolean clear = all.out.least() + member.box().back() > SLIT
+                && all.up.least() + member.box().bottom() > space.floor().orElse(Double.NEGATIVE_INFINITY) + SLIT
+                && all.up.most() + member.box().top() < space.ceiling().orElse(Double.POSITIVE_INFINITY) - SLIT;
         int at = 0;
         for (int i = 0; clear && i < all.others.size(); i++) {
             Around other = all.others.get(i);
             while (others.get(at).number != other.number) {
                 at++;
             }
-            clear = other.back.least() > member.box().face() + SLACK
-                    || other.face.most() < member.box().back() - SLACK
-                    || other.bottom.least() > member.box().top() + SLACK
-                    || other.top.most() < member.box().bottom() - SLACK
-                    || farthest(other, others.get(at), member, shape, number) < member.least() - SLACK;
+            clear = other.back.least() > member.box().face() + SLIT
+                    || other.face.most() < member.box().back() - SLIT
+                    || other.bottom.least() > member.box().top() + SLIT
+                    || other.top.most() < member.box().bottom() - SLIT
+                    || farthest(other, others.get(at), member, shape, number) < member.least() - SLIT;
         }
         return clear;
     }
@@ -193,9 +193,9 @@ final class WholeMembers {
             boolean free = true;
             for (int i = 0; free && i < all.others.size(); i++) {
                 Around other = all.others.get(i);
-                free = other.bottom.least() > place.y() + SLACK
-                        || other.top.most() < place.y() - SLACK
-                        || other.face.most() < place.x() - SLACK;
+                free = other.bottom.least() > place.y() + SLIT
+                        || other.top.most() < place.y() - SLIT
+                        || other.face.most() < place.x() - SLIT;
             }
             if (free) {
                 return true;
