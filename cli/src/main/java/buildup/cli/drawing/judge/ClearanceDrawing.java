@@ -381,7 +381,8 @@ public final class ClearanceDrawing {
                 double y = round.top() < frame.top() ? drawn.top() : drawn.bottom();
                 Line toName = new Line(new Point(drawn.face(), y), new Point(frame.face(), y));
                 if (toName.length() > size) {
-                    items.add(new Path(List.of(toName), false, LineStyle.EXTENSION));
+                    Path way = new Path(List.of(toName), false, LineStyle.EXTENSION);
+                    items.addAll(About.of(Subject.CLEARANCE, List.of(way)));
                 }
                 names.add(
                         place.name(),
