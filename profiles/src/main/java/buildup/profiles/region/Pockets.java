@@ -6,10 +6,10 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -34,18 +34,13 @@ public final class Pockets {
     private final List<Bound> ring;
     private final Predicate<Point> inWood;
     private final List<Box> boxes;
-    private final double[] area;
-    private final double[] length;
 
     private Pockets(List<Bound> ring, Predicate<Point> inWood) {
         this.ring = ring;
         this.inWood = inWood;
-        this.boxes = ring.stream().map(bound -> bound.segment().box()).toList();
-        this.area = new double[ring.size() + 1];
-        this.length = new double[ring.size() + 1];
-        for (int i = 0; i < ring.size(); i++) {
-            area[i + 1] = area[i] + ring.get(i).segment().twiceArea();
-            length[i + 1] = length[i] + ring.get(i).segment().length();
+        this.boxes = new ArrayList<>(ring.size());
+        for (Bound bound : ring) {
+            boxes.add(bound.segment().box());
         }
     }
 
@@ -60,24 +55,31 @@ public final class Pockets {
     }
 
     private List<Stretch> stretches() {
-        List<Mouth> mouths = IntStream.range(0, ring.size())
-                .boxed()
-                .flatMap(vertex -> mouth(vertex).stream())
-                .toList();
+        List<Mouth> mouths = new ArrayList<>(0);
+        for (int vertex = 0; vertex < ring.size(); vertex++) {
+            mouth(vertex).ifPresent(mouths::add);
+        }
         List<Stretch> stretches = new ArrayList<>(ring.size());
         for (int i = 0; i < ring.size(); i++) {
-            Bound bound = ring.get(i);
-            for (double[] part : parts(i, mouths)) {
-                double middle = i + (part[0] + part[1]) / 2;
-                Segment segment = part[1] - part[0] == 1
-                        ? bound.segment()
-                        : bound.segment().part(part[0], part[1]);
-                stretches.add(new Stretch(
-                        new Bound(bound.outline(), bound.stroke(), segment),
-                        mouths.stream().anyMatch(mouth -> mouth.holds(middle))));
+            if (mouths.isEmpty()) {
+                stretches.add(new Stretch(ring.get(i), false));
+            } else {
+                cut(i, mouths, stretches);
             }
         }
         return stretches;
+    }
+
+    private void cut(int i, List<Mouth> mouths, List<Stretch> stretches) {
+        Bound bound = ring.get(i);
+        for (double[] part : parts(i, mouths)) {
+            double middle = i + (part[0] + part[1]) / 2;
+            Segment segment =
+                    part[1] - part[0] == 1 ? bound.segment() : bound.segment().part(part[0], part[1]);
+            stretches.add(new Stretch(
+                    new Bound(bound.outline(), bound.stroke(), segment),
+                    mouths.stream().anyMatch(mouth -> mouth.holds(middle))));
+        }
     }
 
     private static List<double[]> parts(int i, List<Mouth> mouths) {
@@ -99,15 +101,24 @@ public final class Pockets {
         Point p = ring.get(vertex).segment().from();
         int own = ring.get(vertex).outline();
         int before = ring.get(Math.floorMod(vertex - 1, ring.size())).outline();
-        Box here = new Box(p.x(), p.y(), p.x(), p.y());
-        return IntStream.range(0, ring.size())
-                .filter(i -> ring.get(i).outline() != own && ring.get(i).outline() != before)
-                .filter(i -> boxes.get(i).near(here, WIDEST))
-                .mapToObj(i -> i + ring.get(i).segment().nearest(p))
-                .filter(place -> at(place).distance(p) <= WIDEST && !at(place).near(p, Tolerance.SNAP))
-                .min(Comparator.comparingDouble(place -> at(place).distance(p)))
-                .filter(place -> !inWood.test(new Line(p, at(place)).at(0.5)))
-                .flatMap(place -> pocket(vertex, snapped(place)));
+        double nearest = Double.POSITIVE_INFINITY;
+        double place = -1;
+        // each vertex about each bound: by its box first, and no object is made for what lies farther off
+        for (int i = 0; i < ring.size(); i++) {
+            int outline = ring.get(i).outline();
+            if (outline != own && outline != before && boxes.get(i).holds(p, WIDEST)) {
+                double t = ring.get(i).segment().nearest(p);
+                Point at = ring.get(i).segment().at(t);
+                double distance = at.distance(p);
+                if (distance <= WIDEST && distance < nearest && !at.near(p, Tolerance.SNAP)) {
+                    nearest = distance;
+                    place = i + t;
+                }
+            }
+        }
+        return place < 0 || inWood.test(new Line(p, at(place)).at(0.5))
+                ? Optional.empty()
+                : pocket(vertex, snapped(place));
     }
 
     /** Places within rounding of a vertex are that vertex. */
@@ -135,25 +146,27 @@ public final class Pockets {
         Mouth onward = new Mouth(vertex, end);
         Mouth back = new Mouth(end, vertex);
         Mouth pocket = twiceArea(onward) < twiceArea(back) ? onward : back;
-        return way(pocket, length) > LEAST_WAY_ROUND ? Optional.of(pocket) : Optional.empty();
+        return along(pocket, Segment::length) > LEAST_WAY_ROUND ? Optional.of(pocket) : Optional.empty();
     }
 
     private double twiceArea(Mouth mouth) {
-        return way(mouth, area) + new Line(at(mouth.to()), at(mouth.from())).twiceArea();
+        return along(mouth, Segment::twiceArea) + new Line(at(mouth.to()), at(mouth.from())).twiceArea();
     }
 
-    private double way(Mouth mouth, double[] sums) {
-        double way = sum(mouth.to(), sums) - sum(mouth.from(), sums);
-        return mouth.from() <= mouth.to() ? way : way + sums[ring.size()];
+    /** A measure summed over the ring from one end of a mouth to the other. */
+    private double along(Mouth mouth, ToDoubleFunction<Segment> of) {
+        double way = upTo(mouth.to(), of) - upTo(mouth.from(), of);
+        return mouth.from() <= mouth.to() ? way : way + upTo(ring.size(), of);
     }
 
-    private double sum(double place, double[] sums) {
-        int i = index(place);
-        double t = place - i;
-        if (t == 0) {
-            return sums[i];
+    /** The same from where the ring begins to a place of it. */
+    private double upTo(double place, ToDoubleFunction<Segment> of) {
+        int whole = (int) place;
+        double sum = 0;
+        for (int i = 0; i < whole; i++) {
+            sum += of.applyAsDouble(ring.get(i).segment());
         }
-        Segment part = ring.get(i).segment().part(0, t);
-        return sums[i] + (sums == area ? part.twiceArea() : part.length());
+        double t = place - whole;
+        return t > 0 ? sum + of.applyAsDouble(ring.get(whole).segment().part(0, t)) : sum;
     }
 }
