@@ -161,9 +161,6 @@ public final class Answers {
                 : List.of());
         this.places = new LazyAnswer<>(notices ->
                 trial.map(tells -> new Places(section.answer(), this.lights.answer(), sights.answer(), catalog)));
-        this.support = new LazyAnswer<>(notices -> Supports.of(
-                section.answer(), blocks.loads(), fixed.answer(), landed(), blocks.friction(), places(), notices));
-        this.pulls = new LazyAnswer<>(notices -> Pulls.of(section.answer(), support.answer(), fixed.answer(), notices));
         this.order = new LazyAnswer<>(
                 notices -> Orders.of(section.answer(), blocks.bench(), fixed.answer(), catalog, notices));
         this.job = new LazyAnswer<>(notices -> blocks.plan().isEmpty()
@@ -173,6 +170,15 @@ public final class Answers {
         this.copes = new LazyAnswer<>(notices -> Copes.of(section.answer(), job.answer(), notices));
         this.landings =
                 new LazyAnswer<>(notices -> Landings.of(section.answer(), fixed.answer(), job.answer(), notices));
+        this.support = new LazyAnswer<>(notices -> Supports.of(
+                section.answer(),
+                blocks.loads(),
+                fixed.answer(),
+                Landed.of(section.answer(), fixed.answer(), landings.answer()),
+                blocks.friction(),
+                places(),
+                notices));
+        this.pulls = new LazyAnswer<>(notices -> Pulls.of(section.answer(), support.answer(), fixed.answer(), notices));
         this.framing = new LazyAnswer<>(
                 notices -> Framed.of(section.answer(), landings.answer(), proposals.answer(), job.answer()));
         this.purchases = new LazyAnswer<>(notices -> Purchases.of(
@@ -301,11 +307,6 @@ public final class Answers {
     /** One for each fastening of the document. */
     public List<Fixed> fixed() {
         return fixed.answer();
-    }
-
-    /** The rows as they hold where some of their nails go between the studs of the plan. */
-    private List<Landed> landed() {
-        return Landed.of(section.answer(), fixed.answer(), landings.answer());
     }
 
     /** Places where its pieces could be fastened; none unless the document speaks of fastenings. */

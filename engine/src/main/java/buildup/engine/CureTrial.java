@@ -147,8 +147,7 @@ final class CureTrial {
             if (keys(said).contains(Key.of(notice))) {
                 continue;
             }
-            Optional<Notice> worse = worse(notice, said, before.apply(first(notice)))
-                    .or(() -> worse(notice, after.get().notices(ASKED_LAST), before.apply(ASKED_LAST)));
+            Optional<Notice> worse = worse(notice, after.get(), before);
             if (worse.isEmpty()) {
                 Set<Key> still = keys(said);
                 still.addAll(keys(after.get().notices(ASKED_LAST)));
@@ -211,14 +210,15 @@ final class CureTrial {
                 .with("then", misses.cure().orElseThrow());
         Cure both = new Cure(words, changes);
         return after(both)
-                .filter(after -> {
-                    List<Notice> said = after.notices(first(notice));
-                    return !keys(said).contains(Key.of(notice))
-                            && worse(notice, said, before.apply(first(notice))).isEmpty()
-                            && worse(notice, after.notices(ASKED_LAST), before.apply(ASKED_LAST))
-                                    .isEmpty();
-                })
+                .filter(after -> !keys(after.notices(first(notice))).contains(Key.of(notice))
+                        && worse(notice, after, before).isEmpty())
                 .map(after -> both);
+    }
+
+    /** The first problem that was not there before; the way in is asked last, since that takes longest. */
+    private static Optional<Notice> worse(Notice notice, Answer after, Function<Set<Question>, Set<Key>> before) {
+        return worse(notice, after.notices(first(notice)), before.apply(first(notice)))
+                .or(() -> worse(notice, after.notices(ASKED_LAST), before.apply(ASKED_LAST)));
     }
 
     private static Optional<Notice> worse(Notice notice, List<Notice> after, Set<Key> before) {

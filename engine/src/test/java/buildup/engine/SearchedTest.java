@@ -10,7 +10,6 @@ import buildup.engine.judge.search.SearchPlan;
 import buildup.engine.judge.search.SearchResult;
 import buildup.engine.judge.search.SizeChange;
 import buildup.engine.judge.search.Turning;
-import buildup.engine.judge.search.WhyNot;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
 import buildup.shared.document.DocumentReader;
@@ -43,7 +42,7 @@ class SearchedTest {
     }
 
     /** The worked cornice up to its cap, these lines in the place of its sizes. */
-    private static String cornice(String lip, String width, String more) {
+    static String cornice(String lip, String width, String more) {
         return """
                 title: Cornice
                 units: in
@@ -151,7 +150,6 @@ class SearchedTest {
         assertThat(found.judged()).isLessThanOrEqualTo(5000);
     }
 
-    /** Worked example B: by the lip alone the fascia's bottom would have to lie at 6.3125, above the soffit. */
     @Test
     void a_rule_that_turns_on_one_of_the_choices_is_met_on_one_side_of_it() {
         // 5-1/2 and the soffit's 3/4
@@ -240,6 +238,7 @@ class SearchedTest {
         assertThat(found.meeting()).isZero();
     }
 
+    /** Worked example B: by the lip alone the fascia's bottom would have to lie at 6.3125, above the soffit. */
     @Test
     void the_lip_alone_never_lights_half_the_frieze_and_the_answer_says_what_to_give_up() {
         Searched searched = search(cornice("between 1/16 and 1/2 by 1/16, now 1/4", "3-1/2", HALF));
@@ -250,41 +249,6 @@ class SearchedTest {
         assertThat(found.turning()).isEmpty();
         assertThat(said(searched))
                 .contains("nothing-meets: No choice of the free sizes meets every line under 'must:'.");
-    }
-
-    @Test
-    void a_question_why_about_a_figure_that_no_stack_has_is_told_so() {
-        String yaml = """
-                wood: yellow-poplar
-                sizes: { deep: "between 3 and 5 by 1/2, now 4" }
-                pieces: [{ name: shelf, profile: board 3/4 x deep, lay: flat, back: wall, bottom: 0 }]
-                """;
-        List<WhyNot> why = search(yaml, SearchLimits.of(100), Optional.of("load factor >= 2"))
-                .why()
-                .orElseThrow();
-        assertThat(WhyNot.said(why)).hasSize(1).first().asString().contains("No stack of this document has the figure");
-    }
-
-    @Test
-    void a_question_why_names_the_sizes_that_a_rule_hangs_on_and_what_gives_then() {
-        String yaml = cornice(
-                "between 1/8 and 1/2 by 1/8, now 1/4",
-                "between 2-1/2 and 4 by 1/8, now 3-1/2",
-                "must: [projection >= 6-1/4, height <= 11]\n");
-        List<WhyNot> why = search(yaml, SearchLimits.of(100), Optional.of("share of frieze.face in raking <= 50 %"))
-                .why()
-                .orElseThrow();
-        assertThat(why.get(0).matters()).isTrue();
-        assertThat(why.get(0).meets()).isEmpty();
-        assertThat(why.get(1).meets()).hasValue("3-1/8");
-        assertThat(why.get(1).turning().orElseThrow().value()).isCloseTo(3.1875, within(1e-9));
-        assertThat(why.get(1).gives()).isEmpty();
-        assertThat(search(yaml, SearchLimits.of(100), Optional.of("share of frieze.face in raking <= 40 %"))
-                        .why()
-                        .orElseThrow()
-                        .get(1)
-                        .gives())
-                .containsExactly("projection >= 6-1/4");
     }
 
     @Test

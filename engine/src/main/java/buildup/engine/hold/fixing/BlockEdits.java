@@ -252,9 +252,8 @@ final class BlockEdits {
         Line level = upright.equals(b) ? a.reversed() : b;
         boolean square = Math.abs(upright.direction(0).x()) < Tolerance.SAME_DIRECTION
                 && Math.abs(level.direction(0).y()) < Tolerance.SAME_DIRECTION;
-        // a side that runs away from the back bounds wood, not the hollow; and at a sloped ceiling the level side may
-        // end
-        // before the face meets it: no wedge with that bevel fills the corner
+        // a side that runs away from the back bounds wood, not the hollow; and at a sloped ceiling the level side
+        // may end before the face meets it: no wedge with that bevel fills the corner
         boolean closes = square
                 && meets(upright, back)
                 && meets(level, back)

@@ -59,20 +59,18 @@ public final class Mechanism {
             program.atLeastZero(Double.POSITIVE_INFINITY);
         }
         this.yields = new int[cluster.forces().size()];
+        this.shares = new double[yields.length];
         Arrays.fill(yields, -1);
         for (List<Integer> tie : cluster.ties()) {
             // one fastener gives at the cost of whichever of its forces resists most: shares of limits add up
             int gives = program.atLeastZero(Double.POSITIVE_INFINITY);
-            tie.forEach(force -> yields[force] = gives);
             double most = most(tie);
+            for (int force : tie) {
+                yields[force] = gives;
+                shares[force] = most / cluster.forces().get(force).most();
+            }
             work.add(gives, -most);
             slack.add(gives, 1);
-        }
-        this.shares = new double[yields.length];
-        for (List<Integer> tie : cluster.ties()) {
-            double most = most(tie);
-            tie.forEach(
-                    force -> shares[force] = most / cluster.forces().get(force).most());
         }
         for (int i = 0; i < yields.length; i++) {
             resist(i, closing, rubbing);
