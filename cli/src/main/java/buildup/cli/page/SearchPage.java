@@ -62,7 +62,8 @@ public final class SearchPage {
                     .append(new PagePicture(key + "s").svg(onSheet(sections.get(i), width, height)))
                     .append('\n');
             front(answers, width / scale, measure)
-                    .map(front -> new PagePicture(key + "f").svg(onSheet(front, width / scale, height / scale)))
+                    .map(front -> onSheet(front, width / scale, Math.max(height / scale, front.height())))
+                    .map(new PagePicture(key + "f")::svg)
                     .ifPresent(front -> pictures.append(front).append('\n'));
             pictures.append(caption(known.get(i), answers)).append("</figure>\n");
         }
