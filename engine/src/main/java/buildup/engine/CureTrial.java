@@ -6,7 +6,6 @@ import buildup.engine.section.compose.Composer;
 import buildup.engine.section.stack.Light;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
-import buildup.shared.figure.Figure;
 import buildup.shared.figure.Named;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Text;
@@ -15,13 +14,11 @@ import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Change;
 import buildup.shared.notice.Cure;
 import buildup.shared.notice.Level;
-import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,8 +29,8 @@ import java.util.stream.Collectors;
 
 /**
  * Tries the cures of problems before they are told. Each is put into the document as a person would type it, every
- * question is asked again, and it stands as told only if its problem is gone and no other has come; else the next way out
- * is tried; else it is said that none of those tried cures it, or what the first brings that would.
+ * question is asked again, and it stands as told only if its problem is gone, no other has come and none has clearly grown;
+ * else the next way out is tried; else it is said that none of those tried cures it, or what the first brings that would.
  *
  * <p>Nothing is asked where nothing is wrong; where much is, only the worst is tried. Whether the pieces can still be put
  * up in their order is asked last, of what passes all else: that search costs more than all other questions together.
@@ -85,7 +82,7 @@ final class CureTrial {
         for (Notice notice : sorted.sorted()) {
             boolean open = notice.level() == Level.PROBLEM && !notice.changes().isEmpty() && !told.containsKey(notice);
             if (open && left > 0) {
-                told.put(notice, tried(notice, questions -> keys(all.apply(questions))));
+                told.put(notice, tried(notice, questions -> Faults.of(all.apply(questions))));
             }
         }
         return some.stream()
@@ -95,7 +92,7 @@ final class CureTrial {
     }
 
     /** A cure that was tried and cures: of what, and what is wrong once it is done. */
-    private record Accepted(Notice of, Cure cure, Set<Key> still) {}
+    private record Accepted(Notice of, Cure cure, Faults still) {}
 
     /** Where nothing of its own helps, what cures another problem may cure it too: one row may not deny what another tells. */
     private Notice withAnother(Notice notice) {
@@ -103,9 +100,8 @@ final class CureTrial {
                 || notice.cure().filter(CureTrial::noWayOut).isEmpty()) {
             return notice;
         }
-        Key key = Key.of(notice);
         return accepted.stream()
-                .filter(other -> !other.still().contains(key))
+                .filter(other -> !other.still().hold(notice))
                 .findFirst()
                 .map(other -> notice.cure(new Cure(
                         FrontNotices.COMES_RIGHT
@@ -118,7 +114,9 @@ final class CureTrial {
     }
 
     private static boolean noWayOut(Phrase cure) {
-        return Cure.none(cure) || cure.template().equals(FrontNotices.CURE_BRINGS.template());
+        return Cure.none(cure)
+                || cure.template().equals(FrontNotices.CURE_BRINGS.template())
+                || cure.template().equals(FrontNotices.CURE_WORSENS.template());
     }
 
     /** The row of nails that a problem is about, else its piece, else what it says. */
@@ -131,7 +129,7 @@ final class CureTrial {
                 .orElseGet(notice::sentence);
     }
 
-    private Notice tried(Notice notice, Function<Set<Question>, Set<Key>> before) {
+    private Notice tried(Notice notice, Function<Set<Question>, Faults> before) {
         Optional<Notice> against = Optional.empty();
         boolean tried = false;
         for (Cure cure : notice.cures()) {
@@ -144,17 +142,15 @@ final class CureTrial {
             }
             tried = true;
             List<Notice> said = after.get().notices(first(notice));
-            if (keys(said).contains(Key.of(notice))) {
+            if (Faults.of(said).hold(notice)) {
                 continue;
             }
             Optional<Notice> worse = worse(notice, after.get(), before);
             if (worse.isEmpty()) {
-                Set<Key> still = keys(said);
-                still.addAll(keys(after.get().notices(ASKED_LAST)));
-                Set<Key> known = new HashSet<>(before.apply(first(notice)));
-                known.addAll(before.apply(ASKED_LAST));
+                Faults still = Faults.of(said).and(Faults.of(after.get().notices(ASKED_LAST)));
+                Faults known = before.apply(first(notice)).and(before.apply(ASKED_LAST));
                 // what only comes to light once two pieces no longer overlap is no cure of anything else
-                if (known.containsAll(still)) {
+                if (known.holdAll(still)) {
                     accepted.add(new Accepted(notice, cure, still));
                 }
                 return notice.cure(cure);
@@ -173,11 +169,17 @@ final class CureTrial {
         if (byHand.isPresent()) {
             return notice.cure(byHand.get());
         }
-        return notice.cure(against.map(worse -> FrontNotices.CURE_BRINGS
+        return notice.cure(against.map(worse -> brings(before, notice, worse)
                         .with("cure", notice.cure().orElseThrow())
                         .with("as", named(notice, worse))
                         .with("worse", worse.sentence()))
                 .orElse(Cure.NONE));
+    }
+
+    private static Phrase brings(Function<Set<Question>, Faults> before, Notice notice, Notice worse) {
+        boolean known =
+                before.apply(first(notice)).and(before.apply(ASKED_LAST)).hold(worse);
+        return known ? FrontNotices.CURE_WORSENS : FrontNotices.CURE_BRINGS;
     }
 
     /** What a row that would be added is called, where what it brings speaks of it: the document does not have it yet. */
@@ -195,7 +197,7 @@ final class CureTrial {
 
     /** A row that is added where no stud is, and set out on the studs: no reader knows that row yet, so both are one way out. */
     private Optional<Cure> withSettingOut(
-            Notice notice, Cure cure, Notice misses, Function<Set<Question>, Set<Key>> before) {
+            Notice notice, Cure cure, Notice misses, Function<Set<Question>, Faults> before) {
         if (misses.changes().isEmpty()
                 || !misses.changes().stream().map(Change::place).allMatch(SETTING_OUT.asMatchPredicate())
                 || left-- <= 0) {
@@ -210,21 +212,21 @@ final class CureTrial {
                 .with("then", misses.cure().orElseThrow());
         Cure both = new Cure(words, changes);
         return after(both)
-                .filter(after -> !keys(after.notices(first(notice))).contains(Key.of(notice))
+                .filter(after -> !Faults.of(after.notices(first(notice))).hold(notice)
                         && worse(notice, after, before).isEmpty())
                 .map(after -> both);
     }
 
-    /** The first problem that was not there before; the way in is asked last, since that takes longest. */
-    private static Optional<Notice> worse(Notice notice, Answer after, Function<Set<Question>, Set<Key>> before) {
+    /** The first problem that was not there before, or not so grave; the way in is asked last, since that takes longest. */
+    private static Optional<Notice> worse(Notice notice, Answer after, Function<Set<Question>, Faults> before) {
         return worse(notice, after.notices(first(notice)), before.apply(first(notice)))
                 .or(() -> worse(notice, after.notices(ASKED_LAST), before.apply(ASKED_LAST)));
     }
 
-    private static Optional<Notice> worse(Notice notice, List<Notice> after, Set<Key> before) {
+    private static Optional<Notice> worse(Notice notice, List<Notice> after, Faults before) {
         return after.stream()
-                .filter(CureTrial::wrong)
-                .filter(one -> !before.contains(Key.of(one)))
+                .filter(Faults::wrong)
+                .filter(one -> !before.holdAsGrave(one))
                 .filter(one -> !notice.code().equals("overlap") || !HIDDEN_BY_OVERLAP.contains(one.code()))
                 .findFirst();
     }
@@ -248,31 +250,5 @@ final class CureTrial {
     /** What is asked first of a cure: all that may still say what it is to cure. */
     private static Set<Question> first(Notice notice) {
         return Topic.of(notice.code()) == Topic.TOLERANCE ? EnumSet.complementOf(EnumSet.of(Question.ORDER)) : ASKED;
-    }
-
-    private static boolean wrong(Notice notice) {
-        return notice.level() != Level.NOTE;
-    }
-
-    private static Set<Key> keys(List<Notice> notices) {
-        return notices.stream().filter(CureTrial::wrong).map(Key::of).collect(Collectors.toCollection(HashSet::new));
-    }
-
-    /** What a problem is about, whatever its figures, and where: a row of nails has its own place in the document. */
-    private record Key(
-            String code, Optional<String> piece, Optional<Mark> mark, Map<String, Value> names, Optional<String> asks) {
-        static Key of(Notice notice) {
-            Map<String, Value> names = new HashMap<>();
-            notice.values().stream()
-                    .filter(named ->
-                            Set.of("other", "edge", "eye", "rule", "figure").contains(named.name()))
-                    .filter(named -> !(named.value() instanceof Figure))
-                    .forEach(named -> names.put(named.name(), named.value()));
-            // a board may be too thin and too narrow: two problems of one kind, told apart by what they ask for
-            Optional<String> asks = notice.cure()
-                    .map(Phrase::template)
-                    .filter(words -> notice.code().equals("board-too-small"));
-            return new Key(notice.code(), notice.piece(), notice.mark(), names, asks);
-        }
     }
 }

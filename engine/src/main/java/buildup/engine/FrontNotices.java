@@ -25,6 +25,9 @@ public final class FrontNotices {
     /** In place of a cure that brings something else. {@code cure}: it; {@code worse}: what it brings. */
     static final Phrase CURE_BRINGS = Phrase.of("{cure} That alone{as} brings another problem: {worse}");
 
+    /** The same, where that was wrong before, and less so. */
+    static final Phrase CURE_WORSENS = Phrase.of("{cure} That alone{as} makes another problem worse: {worse}");
+
     static final Phrase AS_ROW = Phrase.of(", called '{name}',");
 
     /** Two ways out that only together are one. */
