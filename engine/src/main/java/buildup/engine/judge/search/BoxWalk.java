@@ -11,9 +11,11 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -34,9 +36,24 @@ final class BoxWalk {
     /** So many boxes are looked at for each stack that may be tried. */
     private static final long BOXES_FOR_A_TRY = 4;
 
-    /** A box, and what no stack of it is better than. */
+    /**
+     * A box, and what no stack of it is better than.
+     *
+     * @param tried the stacks of it that were judged before any box was
+     */
     private record Open(
-            ChoiceBox box, BigInteger count, int unmet, double value, int changed, double change, long number) {}
+            ChoiceBox box,
+            BigInteger count,
+            List<int[]> tried,
+            int unmet,
+            double value,
+            int changed,
+            double change,
+            long number) {
+        BigInteger untried() {
+            return count.subtract(BigInteger.valueOf(tried.size()));
+        }
+    }
 
     private static final Comparator<Open> MOST_HOPED = Comparator.comparingInt(Open::unmet)
             .thenComparingDouble(Open::value)
@@ -76,7 +93,7 @@ final class BoxWalk {
     /** Whether anything can be ruled out at all. */
     boolean isOfUse() {
         return rules.stream().anyMatch(StackBounds.Bounding::known)
-                || Double.isFinite(open(ChoiceBox.whole(space.sizes()), 0).value);
+                || Double.isFinite(open(ChoiceBox.whole(space.sizes()), List.of(), 0).value);
     }
 
     /** Whether some line is met by no stack at all. */
@@ -117,12 +134,13 @@ final class BoxWalk {
     /**
      * Walks until nothing is left, or until so much was tried or somebody had enough.
      *
+     * @param tried the stacks that were judged before, each once
      * @param judged a stack as far as it takes to know that it gives up more rules than that; none where it was judged before
      */
-    Proof walked(Judging judged) {
+    Proof walked(List<int[]> tried, Judging judged) {
         long boxes = 0;
         long most = BOXES_FOR_A_TRY * limits.tries();
-        waiting.add(open(ChoiceBox.whole(space.sizes()), 0));
+        waiting.add(open(ChoiceBox.whole(space.sizes()), tried, 0));
         boolean stopped = limits.stopped().getAsBoolean();
         while (!waiting.isEmpty() && found.judged() < limits.tries() && boxes < most && !stopped) {
             long leaf = Math.min(LEAF, limits.tries() - found.judged());
@@ -151,7 +169,7 @@ final class BoxWalk {
                 continue;
             }
             boolean judged = next.count.compareTo(BigInteger.valueOf(leaf)) <= 0;
-            long tries = judged ? next.count.longValueExact() : 0;
+            long tries = judged ? next.untried().longValueExact() : 0;
             if (tries > left) {
                 waiting.add(next);
                 return round;
@@ -178,10 +196,12 @@ final class BoxWalk {
         if (open.count.compareTo(BigInteger.valueOf(leaf)) > 0) {
             int size = split(open.box);
             int middle = open.box.low(size) + open.box.width(size) / 2 - 1;
+            Map<Boolean, List<int[]>> tried =
+                    open.tried.stream().collect(Collectors.partitioningBy(choices -> choices[size] <= middle));
             return new Taken(
                     List.of(
-                            open(open.box.with(size, open.box.low(size), middle), number),
-                            open(open.box.with(size, middle + 1, open.box.high(size)), number + 1)),
+                            open(open.box.with(size, open.box.low(size), middle), tried.get(true), number),
+                            open(open.box.with(size, middle + 1, open.box.high(size)), tried.get(false), number + 1)),
                     new Shortlist());
         }
         Shortlist judged = new Shortlist();
@@ -224,7 +244,7 @@ final class BoxWalk {
         }
     }
 
-    private Open open(ChoiceBox box, long number) {
+    private Open open(ChoiceBox box, List<int[]> tried, long number) {
         int unmet = 0;
         for (int i = 0; i < rules.size(); i++) {
             unmet += rules.get(i).over(box).missed(goal.rules().get(i)) ? 1 : 0;
@@ -236,6 +256,7 @@ final class BoxWalk {
         return new Open(
                 box,
                 box.count(),
+                tried,
                 unmet,
                 value(box, space.share(nearest)),
                 space.changed(nearest),
@@ -281,7 +302,7 @@ final class BoxWalk {
     }
 
     private void ruleOut(Open open) {
-        ruledOut = ruledOut.add(open.count);
+        ruledOut = ruledOut.add(open.untried());
         if (open.unmet == 0) {
             changed(open);
         }
@@ -296,6 +317,10 @@ final class BoxWalk {
     }
 
     private Proof proof() {
+        // what was found last may rule out what waits
+        while (!waiting.isEmpty() && isRuledOut(waiting.last())) {
+            ruleOut(waiting.pollLast());
+        }
         Optional<Open> first = waiting.stream().findFirst();
         Optional<Open> open = first.isPresent() && givenUp.isPresent()
                 ? Optional.of(MOST_HOPED.compare(first.get(), givenUp.get()) < 0 ? first.get() : givenUp.get())

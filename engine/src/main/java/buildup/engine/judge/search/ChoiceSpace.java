@@ -52,6 +52,15 @@ final class ChoiceSpace {
         return choices;
     }
 
+    /** The number of some choices, as {@link #at(long)} counts; of a space of no more than so many. */
+    long number(int[] choices) {
+        long number = 0;
+        for (int i = 0; i < choices.length; i++) {
+            number = number * sizes.get(i).choices().size() + choices[i];
+        }
+        return number;
+    }
+
     List<String> texts(int[] choices) {
         String[] texts = new String[choices.length];
         for (int i = 0; i < texts.length; i++) {

@@ -29,16 +29,18 @@ final class Exploration {
     /** Steps along a scale that are looked at from a place: fine ones to settle, coarse ones to get there. */
     private static final List<Integer> STRIDES = List.of(1, 2, 5, 20, 100);
 
-    private final ChoiceSpace space;
-    private final Goal goal;
-    private final StackJudge judge;
     /** So many stacks are tried where no stack meets all lines, to find which of them gives up least. */
     private static final long HOPELESS = 5000;
 
+    private final ChoiceSpace space;
+    private final Goal goal;
+    private final StackJudge judge;
     private final SearchLimits limits;
     private final Optional<StackBounds> bounds;
     private final Shortlist found = new Shortlist();
+    /** The choices that were judged before any box was. */
     private final Set<List<Integer>> seen = new HashSet<>();
+
     private Proof proof = Proof.NOTHING;
     private int rings = -1;
 
@@ -83,7 +85,8 @@ final class Exploration {
             starts = boxes.isPresent() ? Math.max(1, limits.tries() / 2) : limits.tries();
             byChanges();
             downhill();
-            boxes.ifPresent(walk -> proof = walk.walked(this::judged));
+            boxes.ifPresent(walk ->
+                    proof = walk.walked(seen.stream().map(Exploration::choices).toList(), this::judged));
         }
         if (found.judged() == 0) {
             // whoever had enough at once is told of today's stack
@@ -93,7 +96,7 @@ final class Exploration {
     }
 
     private void judged(int[] choices, int unmet, Shortlist into) {
-        if (seen.contains(IntStream.of(choices).boxed().toList())) {
+        if (seen.contains(key(choices))) {
             return;
         }
         StackJudgment judged = judge.judge(space.texts(choices), unmet);
@@ -110,7 +113,7 @@ final class Exploration {
         boolean all = inChunks(count, this::meeting, found::with);
         proof = all ? Proof.ALL_TRIED : Proof.NOTHING;
         rings = all ? space.sizes().size() : -1;
-        if (!all) {
+        if (!all && found.judged() <= space.number(space.now())) {
             // whoever had enough may not have come to today's stack, which may need no change
             found.add(candidate(space.now()));
         }
@@ -184,7 +187,7 @@ final class Exploration {
         List<String> texts = space.texts(choices);
         boolean built = judged.built();
         return new Candidate(
-                IntStream.of(choices).boxed().toList(),
+                key(choices),
                 texts,
                 judged,
                 space.changed(choices),
@@ -243,15 +246,21 @@ final class Exploration {
     /** Judges those that were not judged before, as far as the tries last, and returns all that were judged now. */
     private List<Candidate> judged(List<int[]> some) {
         List<int[]> fresh = some.stream()
-                .filter(choices -> seen.add(IntStream.of(choices).boxed().toList()))
+                .map(Exploration::key)
+                .distinct()
+                .filter(choices -> !seen.contains(choices))
                 .limit(Math.max(0, starts - found.judged()))
+                .map(Exploration::choices)
                 .toList();
         List<Candidate> candidates = new ArrayList<>();
         for (int from = 0; from < fresh.size() && !limits.stopped().getAsBoolean(); from += 16 * CHUNK) {
             List<int[]> part = fresh.subList(from, Math.min(fresh.size(), from + 16 * CHUNK));
             candidates.addAll(part.parallelStream().map(this::told).toList());
         }
-        candidates.forEach(found::add);
+        candidates.forEach(candidate -> {
+            seen.add(candidate.choices());
+            found.add(candidate);
+        });
         return candidates;
     }
 
@@ -267,7 +276,7 @@ final class Exploration {
         Optional<Candidate> start = found.meeting(Candidate.BY_SCORE).stream()
                 .findFirst()
                 .or(() -> found.nearest().stream().findFirst());
-        int[] from = start.map(Exploration::choices).orElseGet(space::now);
+        int[] from = start.map(one -> choices(one.choices())).orElseGet(space::now);
         int idle = 0;
         while (found.judged() < starts && !limits.stopped().getAsBoolean() && idle < 1000) {
             long before = found.judged();
@@ -284,7 +293,7 @@ final class Exploration {
         boolean better = true;
         while (better && found.judged() < starts && !limits.stopped().getAsBoolean()) {
             Candidate from = at;
-            Optional<Candidate> next = judged(around(choices(at))).stream()
+            Optional<Candidate> next = judged(around(choices(at.choices()))).stream()
                     .filter(one -> one.judged().built())
                     .min(Candidate.BY_UNMET)
                     .filter(one -> !from.judged().built() || Candidate.BY_UNMET.compare(one, from) < 0);
@@ -293,8 +302,12 @@ final class Exploration {
         }
     }
 
-    private static int[] choices(Candidate candidate) {
-        return candidate.choices().stream().mapToInt(Integer::intValue).toArray();
+    private static List<Integer> key(int[] choices) {
+        return IntStream.of(choices).boxed().toList();
+    }
+
+    private static int[] choices(List<Integer> key) {
+        return key.stream().mapToInt(Integer::intValue).toArray();
     }
 
     /** The choices that differ from these in one size, and this one itself. */

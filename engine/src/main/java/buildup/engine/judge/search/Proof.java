@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
  * What is known of the stacks that were not tried.
  *
  * @param all whether every stack was tried or ruled out
- * @param ruledOut how many were ruled out without being tried
+ * @param ruledOut how many were ruled out without being tried: no stack counts here that was tried
  * @param nothingLeft whether no stack is left that may meet every rule and be a better answer
  * @param bound no stack that was not tried is nearer to what is wished; absent where that is not known, or where all were
  *     tried or ruled out

@@ -56,9 +56,9 @@ public record SearchResult(
         idle = List.copyOf(idle);
     }
 
-    /** How many were ruled out without being tried. */
+    /** How many were ruled out without being tried: beside an answer that is proved to be the best, all others. */
     public BigInteger ruledOut() {
-        return proof.ruledOut();
+        return proved ? space.subtract(BigInteger.valueOf(judged)) : proof.ruledOut();
     }
 
     /**

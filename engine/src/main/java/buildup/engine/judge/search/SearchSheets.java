@@ -10,6 +10,7 @@ import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
 import buildup.shared.sheet.Columns;
 import buildup.shared.sheet.Sheet;
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -92,7 +93,7 @@ public final class SearchSheets {
                 .words(
                         "ruledOut",
                         "ruled out",
-                        sheets -> sheets.result.proof().ruledOut().toString())
+                        sheets -> sheets.result.ruledOut().toString())
                 .json()
                 .amountIf(
                         "bound",
@@ -386,17 +387,18 @@ public final class SearchSheets {
         return said;
     }
 
+    /** How many there are, and what became of them: who adds up what was tried and ruled out gets no more than all. */
     private static Phrase tried(SearchResult result) {
-        Proof proof = result.proof();
-        boolean allTried = proof.ruledOut().signum() == 0;
-        String words = allTried
+        BigInteger ruledOut = result.ruledOut();
+        BigInteger settled = ruledOut.add(BigInteger.valueOf(result.judged()));
+        String words = ruledOut.signum() == 0
                 ? "{stacks} stacks, {judged} tried, {meeting} meet every line."
-                : proof.all()
-                        ? "{stacks} stacks, all tried or ruled out: {judged} tried, {meeting} of these meet every line."
-                        : "{stacks} stacks, {judged} tried, {ruled} ruled out; {meeting} of those tried meet every line.";
+                : settled.equals(result.space())
+                        ? "{stacks} stacks: {judged} tried, the other {ruled} ruled out; {meeting} of those tried meet every line."
+                        : "{stacks} stacks: {judged} tried, {ruled} others ruled out; {meeting} of those tried meet every line.";
         return Phrase.of(words)
                 .with("stacks", result.space().toString())
-                .with("ruled", proof.ruledOut().toString())
+                .with("ruled", ruledOut.toString())
                 .with("judged", Figure.count(result.judged()))
                 .with("meeting", Figure.count(result.meeting()));
     }
