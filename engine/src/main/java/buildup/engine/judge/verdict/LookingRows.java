@@ -7,9 +7,7 @@ import buildup.engine.judge.verdict.Ruling.Reply;
 import buildup.engine.look.light.Darkness;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.light.Shadow;
-import buildup.engine.look.sight.Approach;
-import buildup.engine.look.sight.Coverage;
-import buildup.engine.look.sight.Sighting;
+import buildup.engine.look.sight.Approaches;
 import buildup.engine.room.surface.GapAlong;
 import buildup.engine.room.surface.SlopedCrown;
 import buildup.engine.room.surface.Surface;
@@ -34,6 +32,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** The rows on room, wood, sight, light, reveals and rules, as far as nothing was said against them. */
@@ -182,72 +181,75 @@ final class LookingRows {
                                                 boards.stream().map(Text::new).toList())));
     }
 
+    /** Something that is seen and for a person to judge, by how much of it. */
+    private record Look(Phrase said, double seen, Optional<Phrase> cure) {}
+
     /**
-     * Raw wood that an eye sees, trim that none sees, end grain beside a casing and joints that a sloped ceiling opens are
-     * for a person to judge; without eyes the last two alone are asked.
+     * Raw wood that shows to whoever walks up, trim that no eye sees, end grain beside a casing and joints that a sloped
+     * ceiling opens are for a person to judge, the most of it first; without eyes the last two alone are asked. Raw wood
+     * that an eye sees where it stands is a problem of its own.
      */
     private Optional<Ruling> seen() {
-        List<Value> raw = new ArrayList<>();
-        double most = 0;
-        Optional<Phrase> cure = Optional.empty();
-        for (Notice notice : proud()) {
-            raw.add(VerdictWords.END_GRAIN
-                    .with("piece", notice.piece().orElseThrow())
-                    .with("by", notice.amount().orElseThrow()));
-            if (notice.amount().orElseThrow().amount() > most) {
-                most = notice.amount().orElseThrow().amount();
-                cure = notice.cure();
-            }
-        }
+        List<Look> looks = Stream.of(proudEnds(), openUnderTheSlope(), onTheWay())
+                .flatMap(Function.identity())
+                .sorted(Comparator.comparingDouble(look -> -look.seen()))
+                .toList();
+        List<Value> said = new ArrayList<>(looks.stream().map(Look::said).toList());
         facts.notices().stream()
                 .filter(notice -> notice.code().equals("raw-end-shows"))
                 .flatMap(notice -> notice.values().stream())
                 .filter(named -> named.name().equals("names"))
-                .forEach(named -> raw.add(VerdictWords.RAW_END.with("names", named.value())));
-        for (SlopedCrown open : opened()) {
-            raw.add(VerdictWords.OPEN_UNDER_SLOPE
-                    .with("piece", open.course().name())
-                    .with("by", Figure.fine(open.offCeiling())));
-            most = Math.max(most, open.offCeiling());
-        }
-        for (Sighting sighting : facts.sights()) {
-            for (Coverage coverage : sighting.coverage()) {
-                if (coverage.seen() > Tolerance.TOUCHING) {
-                    raw.add(VerdictWords.RAW
-                            .with("piece", section.name(coverage.body()))
-                            .with("seen", Figure.length(coverage.seen()))
-                            .with("eye", sighting.eye().name()));
-                    most = Math.max(most, coverage.seen());
-                }
-            }
-        }
-        for (Approach way : facts.approaches()) {
-            for (Approach.Showing showing : way.showing()) {
-                boolean told = facts.sights().stream()
-                        .flatMap(sighting -> sighting.coverage().stream())
-                        .anyMatch(eye -> eye.body() == showing.body() && eye.seen() > Tolerance.TOUCHING);
-                if (showing.first().isPresent() && !told) {
-                    raw.add(VerdictWords.RAW_ON_THE_WAY
-                            .with("piece", section.name(showing.body()))
-                            .with("approach", way.name())
-                            .with("first", Figure.length(showing.first().getAsDouble())));
-                    most = Math.max(most, showing.most());
-                }
-            }
-        }
+                .forEach(named -> said.add(VerdictWords.RAW_END.with("names", named.value())));
         List<String> unseen =
                 facts.joints().unseen().stream().map(section::name).toList();
         if (!unseen.isEmpty()) {
-            raw.add(VerdictWords.UNSEEN.with("pieces", VerdictWords.names(unseen)));
+            said.add(VerdictWords.UNSEEN.with("pieces", VerdictWords.names(unseen)));
         }
-        if (raw.isEmpty()) {
+        if (said.isEmpty()) {
             return facts.sights().isEmpty()
                     ? Optional.empty()
                     : Optional.of(Ruling.yes(Topic.SEEN, VerdictWords.HIDDEN));
         }
-        Ruling look = Ruling.of(Topic.SEEN, Reply.LOOK, VerdictWords.REVEALS.with("all", Listing.commas(raw)));
-        Ruling cured = cure.map(look::cure).orElse(look);
-        return Optional.of(most > 0 ? cured.figure(Figure.length(most)) : cured);
+        Ruling look = Ruling.of(Topic.SEEN, Reply.LOOK, VerdictWords.REVEALS.with("all", Listing.commas(said)));
+        return Optional.of(looks.stream()
+                .findFirst()
+                .map(worst -> worst.cure().map(look::cure).orElse(look).figure(Figure.length(worst.seen())))
+                .orElse(look));
+    }
+
+    private Stream<Look> proudEnds() {
+        return proud().stream()
+                .map(notice -> new Look(
+                        VerdictWords.END_GRAIN
+                                .with("piece", notice.piece().orElseThrow())
+                                .with("by", notice.amount().orElseThrow()),
+                        notice.amount().orElseThrow().amount(),
+                        notice.cure()));
+    }
+
+    private Stream<Look> openUnderTheSlope() {
+        return opened().stream()
+                .map(open -> new Look(
+                        VerdictWords.OPEN_UNDER_SLOPE
+                                .with("piece", open.course().name())
+                                .with("by", Figure.fine(open.offCeiling())),
+                        open.offCeiling(),
+                        Optional.empty()));
+    }
+
+    /** What shows to whoever walks up, and more of it than to whoever stands. */
+    private Stream<Look> onTheWay() {
+        return Approaches.showing(facts.approaches(), facts.sights()).stream()
+                .map(one -> new Look(
+                        VerdictWords.RAW_ON_THE_WAY
+                                .with("piece", section.name(one.showing().body()))
+                                .with("approach", one.way().name())
+                                .with("most", Figure.length(one.showing().most()))
+                                .with(
+                                        "first",
+                                        Figure.length(one.showing().first().orElseThrow())),
+                        one.showing().most(),
+                        Optional.of(VerdictWords.FINISH_IT)));
     }
 
     /** Each crown whose upper flat, as drawn, stands open under a ceiling that slopes; a crown below it is clear of it. */

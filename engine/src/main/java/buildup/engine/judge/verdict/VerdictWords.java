@@ -17,6 +17,9 @@ final class VerdictWords {
 
     static final Phrase SAID_AND_OTHERS = Phrase.of("{what} Also {others}");
 
+    /** Where more is to be looked at than what is wrong. */
+    static final Phrase SAID_AND_WORSE = Phrase.of("{worse}. {said}");
+
     static final Phrase TRIED = Phrase.of("{cure} [tried]");
 
     static final Phrase FIXED_TO = Phrase.of("{pieces} nailed to {other}");
@@ -51,15 +54,15 @@ final class VerdictWords {
     static final Phrase HIDDEN = Phrase.of("no raw wood and no open joint is seen");
 
     static final Phrase RAW_ON_THE_WAY =
-            Phrase.of("{piece}: raw wood shows from {first} off the wall on, walking up {approach}");
-
-    static final Phrase RAW = Phrase.of("{piece}: {seen} of raw wood seen from {eye}");
+            Phrase.of("{piece}: up to {most} of raw wood from {first} off the wall on, walking up {approach}");
 
     static final Phrase END_GRAIN = Phrase.of("{piece}: end grain {by} proud of the casing");
 
     static final Phrase RAW_END = Phrase.of("{names} raw at the end of a run that is cut square");
 
     static final Phrase OPEN_UNDER_SLOPE = Phrase.of("{piece}: open {by} along its edge under the sloped ceiling");
+
+    static final Phrase FINISH_IT = Phrase.of("Finish it, or cover it, if people come that near.");
 
     static final Phrase UNSEEN = Phrase.of("no eye sees {pieces}");
 

@@ -47,10 +47,29 @@ public final class Verdicts {
         problems.forEach((topic, all) -> {
             // the row on what must be met counts and weighs what is missing itself
             if (topic != Topic.MUST) {
-                found.put(topic, wrong(topic, all));
+                Ruling wrong = wrong(topic, all);
+                found.put(
+                        topic,
+                        Optional.ofNullable(found.get(topic))
+                                .filter(other -> topic == Topic.SEEN && showsMore(other, wrong))
+                                .map(more -> with(wrong, more))
+                                .orElse(wrong));
             }
         });
         return saidOnce(List.copyOf(found.values()));
+    }
+
+    private static boolean showsMore(Ruling look, Ruling wrong) {
+        return look.figure()
+                .filter(seen ->
+                        seen.amount() > wrong.figure().map(Figure::amount).orElse(Double.POSITIVE_INFINITY))
+                .isPresent();
+    }
+
+    /** What is wrong, with what is only to be looked at and of which more is seen; the cure is of what is wrong. */
+    private static Ruling with(Ruling wrong, Ruling look) {
+        Phrase both = VerdictWords.SAID_AND_WORSE.with("said", wrong.because()).with("worse", look.because());
+        return new Ruling(wrong.topic(), wrong.answer(), look.figure(), both, wrong.cure());
     }
 
     /** A cure that an earlier row has told is not told again. */
@@ -101,9 +120,12 @@ public final class Verdicts {
                 .orElse(ruling);
     }
 
-    /** What lacks room lacks it by an amount, and what lacks most decides; elsewhere the order of the questions does. */
+    /**
+     * What lacks room lacks it by an amount, and what lacks most decides; of what is seen the most does. Elsewhere the order
+     * of the questions decides.
+     */
     private static List<Notice> worstFirst(Topic topic, List<Notice> problems) {
-        if (topic != Topic.FITS && topic != Topic.FIRE) {
+        if (!Set.of(Topic.FITS, Topic.FIRE, Topic.SEEN).contains(topic)) {
             return problems;
         }
         return problems.stream()

@@ -12,8 +12,10 @@ import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 
 /**
  * Follows eyes that come nearer, along the floor or up a stair, and finds where each raw nailer first shows. Reads its
@@ -87,19 +89,48 @@ public final class Approaches {
     }
 
     private static void say(Section section, List<Approach> answers, List<Sighting> standing, Notices notices) {
+        List<OnTheWay> more = showing(answers, standing);
+        more.forEach(one -> notices.add(shows(section, one.way(), one.showing())));
         for (int body = 0; body < section.bodies().size(); body++) {
             int nailer = body;
-            boolean seen = standing.stream()
-                    .flatMap(sighting -> sighting.coverage().stream())
-                    .anyMatch(coverage -> coverage.body() == nailer && coverage.seen() > Tolerance.TOUCHING);
-            if (!seen) {
-                answers.stream()
-                        .flatMap(way -> way.shows(nailer).map(showing -> shows(section, way, showing)).stream())
-                        .findFirst()
-                        .or(() -> RawWood.unseen(section, nailer))
-                        .ifPresent(notices::add);
+            if (seen(standing, nailer) <= Tolerance.TOUCHING
+                    && more.stream().noneMatch(one -> one.showing().body() == nailer)) {
+                RawWood.unseen(section, nailer).ifPresent(notices::add);
             }
         }
+    }
+
+    /** A nailer on the way that shows most of it. */
+    public record OnTheWay(Approach way, Showing showing) {}
+
+    /**
+     * The nailers of which somebody who walks up sees more than anybody who stands, each on the way that shows most.
+     *
+     * @param standing what the eyes see that stand still
+     */
+    public static List<OnTheWay> showing(List<Approach> answers, List<Sighting> standing) {
+        Map<Integer, OnTheWay> most = new TreeMap<>();
+        for (Approach way : answers) {
+            way.showing().stream()
+                    .filter(showing -> showing.first().isPresent()
+                            && showing.most() > seen(standing, showing.body()) + Tolerance.SAW_CUT)
+                    .forEach(showing -> most.merge(
+                            showing.body(),
+                            new OnTheWay(way, showing),
+                            (one, other) ->
+                                    other.showing().most() > one.showing().most() ? other : one));
+        }
+        return List.copyOf(most.values());
+    }
+
+    /** The most that any of these eyes sees of a nailer, in. */
+    private static double seen(List<Sighting> standing, int nailer) {
+        return standing.stream()
+                .flatMap(sighting -> sighting.coverage().stream())
+                .filter(coverage -> coverage.body() == nailer)
+                .mapToDouble(Coverage::seen)
+                .max()
+                .orElse(0);
     }
 
     private static Notice shows(Section section, Approach way, Approach.Showing showing) {

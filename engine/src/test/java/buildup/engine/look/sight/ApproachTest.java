@@ -58,26 +58,69 @@ class ApproachTest {
     }
 
     /** The block's raw soffit runs from 3/4 to 4 out; the fascia's back edge is 3/4 under it, the eye 22-1/4 under that. */
+    private static final String CORE = """
+            title: Core
+            wood: yellow-poplar
+            space: { floor: -80, ceiling: 12 }
+            eyes: [ { name: far, distance: 120, height: floor + 62 } ]
+            approach:
+              - { name: enter, from: { distance: 140, height: floor + 62 }, to: { distance: 15, height: floor + 62 } }
+            pieces:
+              - { name: frieze, profile: board 3/4 x 5, back: wall, bottom: datum }
+              - { name: block, kind: nailer, profile: board 1-1/2 x 4, lay: flat, back: wall, bottom: frieze.top }
+              - { name: fascia, profile: board 3/4 x 2-1/2, back: block.face, bottom: block.bottom - 3/4 }
+            """;
+
+    @Test
+    void of_raw_wood_that_an_eye_sees_a_little_of_the_verdict_tells_how_much_more_shows_on_the_way() {
+        // an eye at d sees 4 - 3/4 - 3/4 (d - 4) / 22-1/4: 0.351 at 90, 2.879 at 15
+        String near = CORE.replace("distance: 120", "distance: 90");
+        assertThat(Answered.row(near, Topic.SEEN).answer()).isEqualTo(Ruling.Reply.NO);
+        assertThat(Answered.because(near, Topic.SEEN))
+                .isEqualTo("block: up to 2-7/8+ of raw wood from 100-5/16- off the wall on, walking up enter."
+                        + " From 'far' you see 3/8- of raw 'block'.");
+        assertThat(Answered.messages(Answered.of(near), Level.NOTE))
+                .anyMatch(note -> note.startsWith("Walking up 'enter' you see up to 2-7/8+ of raw 'block'"));
+        // from 15 on whoever stands there sees as much as whoever walks up to there
+        assertThat(Answered.because(CORE.replace("distance: 120", "distance: 15"), Topic.SEEN))
+                .isEqualTo("From 'far' you see 2-7/8+ of raw 'block'.");
+    }
+
+    @Test
+    void of_two_ways_the_one_that_shows_more_is_told() {
+        // 1.229 of it at 64, where the first way ends
+        String two = CORE.replace(
+                "approach:\n",
+                "approach:\n  - { name: aisle, from: { distance: 140, height: floor + 62 }, to: { distance: 64, height:"
+                        + " floor + 62 } }\n");
+        assertThat(Answered.because(two, Topic.SEEN))
+                .isEqualTo("block: up to 2-7/8+ of raw wood from 100-5/16- off the wall on, walking up enter");
+        assertThat(Answered.messages(Answered.of(two), Level.NOTE))
+                .anyMatch(note -> note.contains("Walking up 'enter'"))
+                .noneMatch(note -> note.contains("Walking up 'aisle'"));
+    }
+
+    @Test
+    void of_two_nailers_that_an_eye_sees_the_one_that_shows_more_is_told_first() {
+        // the second block's soffit is open from the fascia's face at 4-3/4 out to 6: all of 1-1/4 is seen from
+        // anywhere
+        // under it, 0.351 of the first block at 90
+        String second = CORE.replace("distance: 120", "distance: 90")
+                + "  - { name: upper, kind: nailer, profile: board 3/4 x 6, lay: flat, back: wall, bottom: fascia.top }\n";
+        assertThat(Answered.because(second.replaceAll("approach:\\n.*\\n", ""), Topic.SEEN))
+                .startsWith("From 'far' you see 2 of raw 'upper'")
+                .endsWith("Also block");
+    }
+
     @Test
     void what_shows_to_whoever_walks_up_is_in_the_verdict_though_no_standing_eye_sees_it() {
-        String text = """
-                title: Core
-                wood: yellow-poplar
-                space: { floor: -80, ceiling: 12 }
-                eyes: [ { name: far, distance: 120, height: floor + 62 } ]
-                approach:
-                  - { name: enter, from: { distance: 140, height: floor + 62 }, to: { distance: 15, height: floor + 62 } }
-                pieces:
-                  - { name: frieze, profile: board 3/4 x 5, back: wall, bottom: datum }
-                  - { name: block, kind: nailer, profile: board 1-1/2 x 4, lay: flat, back: wall, bottom: frieze.top }
-                  - { name: fascia, profile: board 3/4 x 2-1/2, back: block.face, bottom: block.bottom - 3/4 }
-                """;
+        String text = CORE;
         double first = 4 + (4 - 0.75 - LEAST) * 22.25 / 0.75;
         assertThat(Answered.sound(text).approaches().get(0).showing().get(0).first())
                 .hasValueCloseTo(first, NEAR);
         assertThat(Answered.row(text, Topic.SEEN).answer()).isEqualTo(Ruling.Reply.LOOK);
         assertThat(Answered.because(text, Topic.SEEN))
-                .isEqualTo("block: raw wood shows from 100-5/16- off the wall on, walking up enter");
+                .isEqualTo("block: up to 2-7/8+ of raw wood from 100-5/16- off the wall on, walking up enter");
         assertThat(Answered.messages(Answered.of(text), Level.NOTE))
                 .anySatisfy(
                         note -> assertThat(note).startsWith("Walking up 'enter' you see up to 2-7/8+ of raw 'block'"))
