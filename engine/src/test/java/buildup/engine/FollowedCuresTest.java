@@ -281,6 +281,24 @@ class FollowedCuresTest {
         assertThat(problems(both, "nails-that-cross")).isEmpty();
     }
 
+    /** A screw 1/2 or 5/8 off the wall is less than half of a 2x6 on edge, 3/4, from it: the joist then lies at the wall. */
+    @Test
+    void no_joist_is_looked_for_behind_the_wall() {
+        for (String out : List.of("1/2", "5/8")) {
+            String beam = "wood: check-wood\nspace: { floor: -100, ceiling: 0 }\npieces:\n"
+                    + "  - { name: core, kind: nailer, profile: board 1-1/2 x 3, lay: flat, back: wall, top: ceiling }\n"
+                    + "fastenings:\n"
+                    + "  - { name: up, piece: core, use: screw 10 x 3-1/2, at: { out: " + out
+                    + ", up: core.bottom } }\n";
+            assertThat(problems(beam, "nail-too-short"))
+                    .singleElement()
+                    .satisfies(notice -> assertThat(NoticeWords.INCHES.cure(notice))
+                            .contains("'kind: framing', 1-1/2 wide, its back at 0 out"));
+            assertThat(problems(followed(beam, "nail-too-short"), "nail-too-short"))
+                    .isEmpty();
+        }
+    }
+
     /** What a ceiling is made of is not known: what hangs from it needs a joist that is given. */
     @Test
     void a_beam_screwed_up_into_a_ceiling_is_told_to_give_the_joist_over_it() {

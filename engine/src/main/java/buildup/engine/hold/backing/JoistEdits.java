@@ -2,7 +2,9 @@ package buildup.engine.hold.backing;
 
 import buildup.engine.section.compose.Body;
 import buildup.engine.section.compose.Section;
+import buildup.engine.section.stack.Space;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Change;
@@ -22,19 +24,31 @@ public final class JoistEdits {
 
     private JoistEdits() {}
 
-    /** The joist that a nail would need, middle over its point; none unless that lies in a ceiling. */
+    /**
+     * The joist that a nail would need, middle over its point, or against the wall where that is nearer; none unless the
+     * point lies in a ceiling, and before a wall that goes up to it.
+     */
     public static Stream<Cure> over(Section section, Point point, String piece) {
+        double back = Math.max(leastBack(section.stack().space()), Math.rint(16 * (point.x() - WIDE / 2)) / 16);
         return section.bodies().stream()
                 .filter(body -> !body.piece() && body.name().equals("ceiling"))
                 .filter(body -> body.outline().holds(point))
+                .filter(body -> point.x() > back)
                 .limit(1)
-                .map(body -> cure(section, body, point, piece));
+                .map(body -> cure(section, body, back, piece));
     }
 
-    private static Cure cure(Section section, Body ceiling, Point point, String piece) {
+    /** No joist is found behind the plane of a wall that goes up to the ceiling: what is there is the wall. */
+    private static double leastBack(Space space) {
+        boolean up = space.wall().solid()
+                && space.wall().to().orElse(Double.POSITIVE_INFINITY)
+                        >= space.ceiling().orElse(0) - Tolerance.TOUCHING;
+        return up ? 0 : Double.NEGATIVE_INFINITY;
+    }
+
+    private static Cure cure(Section section, Body ceiling, double back, String piece) {
         String joist = "joist over " + piece;
         String place = "pieces." + joist + ".";
-        double back = Math.rint(16 * (point.x() - WIDE / 2)) / 16;
         double covering = section.stack().space().wall().covering();
         Phrase covered = covering > 0
                 ? Phrase.of(" What covers the ceiling, {covering} as the wall, is counted.")
