@@ -22,8 +22,11 @@ final class FramingNotices {
             + " 'first:' out, and each stretch is set out by itself.");
     static final Phrase BLOCK_BETWEEN = Phrase.of("Add blocking between them, or nail where they are.");
     static final Kind BETWEEN_JOISTS = MISSES_CODE.problem(
-            "'{piece}' on '{stretch}': row '{row}' goes in {amount} beside the joists, which run along the wall.",
-            "Nail {by} farther out or in, add blocking between the joists, or nail into the wall.");
+            "'{piece}' on '{stretch}': row '{row}' goes in {amount} beside the joists, which run along the wall.", "");
+    static final Phrase FARTHER_OUT = Phrase.of("Nail it {by} farther out, at {to}.");
+    static final Phrase NEARER_TO_THE_WALL = Phrase.of("Nail it {by} nearer to the wall, at {to}.");
+    static final Phrase BLOCK_JOISTS = Phrase.of("Add blocking between the joists.");
+    static final Phrase BLOCK_JOISTS_OR_WALL = Phrase.of("Add blocking between the joists, or nail into the wall.");
 
     private static final Code SHORT_CODE = Code.of(
             "short-bite-in-joist", "Nails or screws of a row go less far into a joist than the rule of thumb asks.");

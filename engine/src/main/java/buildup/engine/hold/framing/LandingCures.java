@@ -1,6 +1,11 @@
 package buildup.engine.hold.framing;
 
 import buildup.engine.hold.fixing.RowEdits;
+import buildup.engine.hold.nail.Fixed;
+import buildup.engine.room.plan.FramingRow;
+import buildup.engine.section.compose.Section;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
@@ -8,10 +13,15 @@ import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Value;
 import buildup.shared.notice.Change;
 import buildup.shared.notice.Cure;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Ways out for rows that miss studs or joists. */
 public final class LandingCures {
+    /** So far inside the edge of what a joist takes, in, a nail is put there: a step of the rule. */
+    private static final double WITHIN = 1.0 / 16;
+
     private LandingCures() {}
 
     /** For one row on one stick: set out so that all of it lands, else blocking. */
@@ -29,6 +39,48 @@ public final class LandingCures {
         Phrase each = landing.set() ? FramingNotices.FREE : FramingNotices.SPACE;
         return alone.or(List.of(new Cure(
                 filled(each, best), landing.set() ? edits.setOut(0, best.spacing()) : edits.spaced(best.spacing()))));
+    }
+
+    /**
+     * For a row beside joists that run along the wall: over to the nearest of them, as far as its own piece goes there, else
+     * blocking; into the wall only where the piece lies on it.
+     */
+    static Cure beside(Section section, Fixed fixed, FramingRow row) {
+        double entry = Landings.entry(section, fixed, "ceiling").orElseThrow().x();
+        double reach = Landings.reach(row);
+        Outline wood = section.body(fixed.piece()).outline();
+        Stream<Cure> over = row.upTo(wood.box().face() + row.every() + row.width()).stream()
+                .sorted(Comparator.comparingDouble(joist -> Math.abs(joist - entry)))
+                .flatMap(joist -> reach > WITHIN
+                        ? Stream.of(joist, joist - reach + WITHIN, joist + reach - WITHIN)
+                        : Stream.of(joist))
+                .map(at -> at - entry)
+                .filter(shift -> holds(wood, fixed, shift))
+                .limit(2)
+                .map(shift -> moved(fixed, shift));
+        boolean onTheWall = section.contacts().stream()
+                .filter(contact -> contact.of(fixed.piece()) && contact.length() > 0)
+                .map(contact -> contact.other(fixed.piece()))
+                .anyMatch(other ->
+                        !section.body(other).piece() && section.name(other).equals("wall"));
+        Cure blocking = Cure.of(onTheWall ? FramingNotices.BLOCK_JOISTS_OR_WALL : FramingNotices.BLOCK_JOISTS);
+        return Cure.firstOf(Stream.concat(over, Stream.of(blocking))).orElse(blocking);
+    }
+
+    /** Whether a row moved out by so much, in, still goes into its own piece, with wood on either side. */
+    private static boolean holds(Outline wood, Fixed fixed, double shift) {
+        Point within = fixed.head().plus(fixed.way().times(2 * Tolerance.TOUCHING));
+        return Stream.of(-Landings.FROM_EDGE, Landings.FROM_EDGE)
+                .allMatch(aside -> wood.holds(within.plus(new Point(shift + aside, 0))));
+    }
+
+    private static Cure moved(Fixed fixed, double shift) {
+        double to = fixed.head().x() + shift;
+        return new Cure(
+                (shift > 0 ? FramingNotices.FARTHER_OUT : FramingNotices.NEARER_TO_THE_WALL)
+                        .with("by", Figure.length(Math.abs(shift)))
+                        .with("to", Figure.length(to)),
+                new RowEdits(fixed.fastening()).movedTo(to, false));
     }
 
     /** For all rows that miss on one stretch. */

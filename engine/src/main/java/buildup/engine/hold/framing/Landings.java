@@ -97,7 +97,7 @@ public final class Landings {
                 off <= Tolerance.COINCIDENT
                         ? bites(anywhere(run, fit, fixed, Into.JOISTS)
                                 .biting(bite.along(joist - row.width() / 2, joist + row.width() / 2)))
-                        : nowhere(run, fit, fixed, off));
+                        : nowhere(run, fit, fixed, off, row));
     }
 
     /** Says it where a row goes into the joists by less than the rule of thumb asks. */
@@ -123,6 +123,10 @@ public final class Landings {
      * is given as a piece lies over the ceiling, and the plan says where along the run there is one.
      */
     private Optional<Point> entry(Fixed fixed, String name) {
+        return entry(section, fixed, name);
+    }
+
+    static Optional<Point> entry(Section section, Fixed fixed, String name) {
         for (Crossing crossing : fixed.drive().crossings()) {
             if (crossing.body().isPresent()) {
                 int body = crossing.body().getAsInt();
@@ -146,7 +150,8 @@ public final class Landings {
         return top || bottom;
     }
 
-    private static double reach(FramingRow row) {
+    /** So far from the middle of a stud or joist a nail may stand and still be in it, in. */
+    static double reach(FramingRow row) {
         return Math.max(0, row.width() / 2 - FROM_EDGE);
     }
 
@@ -171,14 +176,14 @@ public final class Landings {
     }
 
     /** Along joists that run along the wall, and none of them where the nail goes. */
-    private Landing nowhere(WallRun run, Fit fit, Fixed fixed, double off) {
+    private Landing nowhere(WallRun run, Fit fit, Fixed fixed, double off, FramingRow row) {
         double first = fixed.fastening().first();
         RowPlaces stick = RowPlaces.of(fit, fixed);
         List<Double> places = stick.anywhere();
         notices.add(FramingNotices.BETWEEN_JOISTS
                 .with("row", fixed.fastening().name())
                 .with("stretch", fit.stretch())
-                .with("by", Figure.atLeast(off))
+                .cure(LandingCures.beside(section, fixed, row))
                 .at(fixed.fastening().mark())
                 .of(section.name(fixed.piece()))
                 .amount(Figure.length(off)));
