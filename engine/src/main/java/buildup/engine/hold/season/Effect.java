@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
  * @param left how much there is then; absent where nothing can be counted
  * @param seen whether it lies on the room side
  * @param at where
+ * @param coped whether it is a miter that could be a cope instead: that of an inside corner of walls
  */
 public record Effect(
         int season,
@@ -23,7 +24,8 @@ public record Effect(
         double amount,
         OptionalDouble left,
         boolean seen,
-        Point at) {
+        Point at,
+        boolean coped) {
     /** What kind of place. */
     public enum Place {
         /** A straight face that runs on past a joint. */

@@ -54,7 +54,7 @@ final class Effects {
 
     /** Of several places of one name, that which changes most. */
     private void add(Place place, String name, int piece, int other, double amount, OptionalDouble left, Where where) {
-        Effect effect = new Effect(season, place, name, piece, other, amount, left, where.seen, where.at);
+        Effect effect = new Effect(season, place, name, piece, other, amount, left, where.seen, where.at, false);
         found.merge(name, effect, (one, two) -> Math.abs(two.amount()) > Math.abs(one.amount()) ? two : one);
     }
 

@@ -29,9 +29,14 @@ final class Growth {
 
     /** The growth of a piece as it sits; nothing when its wood's coefficients are not known. */
     static Optional<Strain> of(Placed placed, Season from, Season to) {
+        return of(placed, placed.piece().sawn(), from, to);
+    }
+
+    /** The same, were it sawn so. */
+    static Optional<Strain> of(Placed placed, Optional<Sawn> sawn, Season from, Season to) {
         Piece piece = placed.piece();
-        OptionalDouble width = coefficient(piece.wood(), piece.sawn(), true);
-        OptionalDouble thickness = coefficient(piece.wood(), piece.sawn(), false);
+        OptionalDouble width = coefficient(piece.wood(), sawn, true);
+        OptionalDouble thickness = coefficient(piece.wood(), sawn, false);
         if (width.isEmpty() || thickness.isEmpty()) {
             return Optional.empty();
         }

@@ -99,7 +99,8 @@ final class Miters {
                         seen ? inSight : most,
                         OptionalDouble.empty(),
                         seen,
-                        end));
+                        end,
+                        corner.inside() && !opening));
             }
         }
     }

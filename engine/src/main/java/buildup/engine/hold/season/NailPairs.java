@@ -55,6 +55,7 @@ final class NailPairs {
                 apart,
                 OptionalDouble.empty(),
                 false,
-                from.at().towards(to.at(), 0.5));
+                from.at().towards(to.at(), 0.5),
+                false);
     }
 }

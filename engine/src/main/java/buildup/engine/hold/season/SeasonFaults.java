@@ -1,5 +1,6 @@
 package buildup.engine.hold.season;
 
+import buildup.catalog.wood.Sawn;
 import buildup.catalog.wood.Wood;
 import buildup.engine.hold.fixing.RowEdits;
 import buildup.engine.hold.nail.Fixed;
@@ -12,6 +13,7 @@ import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
+import buildup.shared.notice.Change;
 import buildup.shared.notice.Cure;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
@@ -128,6 +130,9 @@ final class SeasonFaults {
                 .with("most", Figure.length(effect.place() == Place.MITER ? MITER : JOINT))
                 .with("more", Figure.atLeast(Math.max(before, -effect.amount()) + SPARE))
                 .amount(Figure.fine(told));
+        if (effect.place() == Place.MITER) {
+            return whole.cure(mitered(effect));
+        }
         boolean opens = (effect.place() == Place.JOINT || effect.place() == Place.GAP) && effect.amount() > 0;
         return opens ? whole.cure(closed(effect)) : whole;
     }
@@ -137,9 +142,46 @@ final class SeasonFaults {
         int mover = moves(effect, effect.other()) > moves(effect, effect.piece()) ? effect.other() : effect.piece();
         boolean one = rows(mover).size() == 1;
         Stream<Cure> driven = one ? driven(effect, mover, rows(mover).get(0)) : Stream.empty();
-        Phrase words = one ? SeasonNotices.LAP_IT : SeasonNotices.NAIL_NEAR;
+        boolean slower = quartered(effect, mover, isHigh(mover)) < 1 - Tolerance.SAME_SHARE;
+        Phrase lap = slower ? SeasonNotices.LAP_IT : SeasonNotices.LAP_OR_NARROWER;
+        Phrase words = one ? lap : SeasonNotices.NAIL_NEAR;
         Cure byHand = Cure.of(words.with("mover", section.name(mover)));
         return Cure.firstOf(Stream.concat(driven, Stream.of(byHand))).orElseThrow();
+    }
+
+    /** A miter opens by what the wood moves across: less where its rings are turned, or where less of it is in one piece. */
+    private Cure mitered(Effect effect) {
+        int mover = effect.piece();
+        // round an opening a miter runs up the piece, and ends at its top or bottom
+        Box box = section.body(mover).outline().box();
+        boolean up = !Tolerance.same(effect.at().y(), box.middle().y());
+        Placed placed = section.body(mover).placed().orElseThrow();
+        Stream<Cure> turned = bad(effect) * quartered(effect, mover, up) <= MITER
+                ? Stream.of(new Cure(
+                        SeasonNotices.QUARTERED.with("mover", section.name(mover)),
+                        List.of(new Change(placed.piece().place("cut"), Phrase.of(Sawn.QUARTERED.word())))))
+                : Stream.empty();
+        Cure byHand = Cure.of(
+                (effect.coped() ? SeasonNotices.COPE_IT : SeasonNotices.NARROWER).with("mover", section.name(mover)));
+        return Cure.firstOf(Stream.concat(turned, Stream.of(byHand))).orElse(byHand);
+    }
+
+    /** As what share of now a piece would move out, or up, were it quartersawn; 1 where that changes nothing, as in a panel. */
+    private double quartered(Effect effect, int body, boolean up) {
+        Season from = year.seasons().get(0);
+        Season to = year.seasons().get(effect.season());
+        return section.body(body)
+                .placed()
+                .flatMap(placed -> Growth.of(placed, from, to)
+                        .flatMap(now -> Growth.of(placed, Optional.of(Sawn.QUARTERED), from, to)
+                                .map(turned -> up ? turned.up() / now.up() : turned.out() / now.out())))
+                .filter(Double::isFinite)
+                .orElse(1.0);
+    }
+
+    private boolean isHigh(int body) {
+        Box box = section.body(body).outline().box();
+        return box.height() >= box.width();
     }
 
     private double moves(Effect effect, int body) {
@@ -152,7 +194,7 @@ final class SeasonFaults {
 
     private Stream<Cure> driven(Effect effect, int mover, Fixed row) {
         Box box = section.body(mover).outline().box();
-        boolean up = box.height() >= box.width();
+        boolean up = isHigh(mover);
         double joint = up ? effect.at().y() : effect.at().x();
         double low = up ? box.bottom() : box.back();
         double high = up ? box.top() : box.face();

@@ -71,6 +71,9 @@ final class SeasonNotices {
     static final Phrase LAP_IT =
             Phrase.of("Let a molding lap that joint, or take narrower or quartersawn stock for '{mover}'.");
 
+    static final Phrase LAP_OR_NARROWER =
+            Phrase.of("Let a molding lap that joint, or take narrower stock for '{mover}'.");
+
     static final Phrase DRIVE_NEAR =
             Phrase.of("Drive '{row}' at {to} {way}, near that joint, and let the other edge of '{mover}' move.");
 
@@ -80,7 +83,14 @@ final class SeasonNotices {
     static final Kind MITER_OPENS = OPENS.problem(
             "The {joint} opens {amount} in {season}, at its {point}: more than {most} is a fault (remodelers'"
                     + " standard).",
-            "Take quartersawn stock, or build the width up from narrower pieces; an inside corner may be coped.");
+            "");
+
+    static final Phrase QUARTERED = Phrase.of("Take quartersawn stock for '{mover}': 'cut: quartered'.");
+
+    static final Phrase NARROWER = Phrase.of("Build the width of '{mover}' up from narrower pieces.");
+
+    static final Phrase COPE_IT =
+            Phrase.of("Cope that inside corner, or build the width of '{mover}' up from narrower pieces.");
 
     static final Kind REVEAL_CLOSES = Code.of("reveal-closes", "In some season nothing is left of a reveal.")
             .problem(

@@ -224,6 +224,39 @@ class SeasonsTest {
         assertThat(casing.said("joint-opens")).contains("miter of casing", "inside (short point)");
     }
 
+    /**
+     * A shelf of red oak 4-1/2 wide that swells 4 points moves .0664 across when sawn flat, .0284 when quartersawn (Wood
+     * Handbook, FPL-GTR-190, Table 13-5: .00369 and .00158); its miter opens by the square root of 2 of that, .094 and .040,
+     * and 1/16 is too much. Copes are cut at inside corners alone: common practice, no source.
+     */
+    @Test
+    void a_miter_that_opens_is_offered_what_helps_at_its_corner() {
+        assertThat(mitered("red-oak", "flat", "outside", "4-1/2"))
+                .isEqualTo("Take quartersawn stock for 'shelf': 'cut: quartered'.");
+        assertThat(mitered("red-oak", "flat", "inside", "4-1/2"))
+                .isEqualTo("Take quartersawn stock for 'shelf': 'cut: quartered'.");
+        // 10 wide .0894 remain; it is quartersawn already; mdf has no rings
+        for (List<String> wide : List.of(
+                List.of("red-oak", "flat", "10"), List.of("red-oak", "quartered", "10"), List.of("mdf", "", "14"))) {
+            assertThat(mitered(wide.get(0), wide.get(1), "outside", wide.get(2)))
+                    .isEqualTo("Build the width of 'shelf' up from narrower pieces.");
+            assertThat(mitered(wide.get(0), wide.get(1), "inside", wide.get(2)))
+                    .isEqualTo("Cope that inside corner, or build the width of 'shelf' up from narrower pieces.");
+        }
+    }
+
+    private static String mitered(String wood, String cut, String corner, String width) {
+        String said = Lived.of(
+                        "{ name: damp, moisture: 11 % }",
+                        "pieces:",
+                        "  - { name: shelf, wood: " + wood + (cut.isEmpty() ? "" : ", cut: " + cut)
+                                + ", profile: board 3/4 x " + width + ", lay: flat, back: wall, bottom: datum }",
+                        "plan: [{ left: square, right: square, stretches: [{ name: front, length: 60, corner: " + corner
+                                + " 90 }, { name: side, length: 60 }] }]")
+                .said("joint-opens");
+        return said.substring(said.indexOf("standard). ") + "standard). ".length());
+    }
+
     @Test
     void panels_have_their_own_and_woods_that_are_not_listed_are_asked_for() {
         Lived panel = Lived.of("{ name: damp, moisture: 10 % }", "pieces:", FRIEZE.replace("cut: flat", "wood: mdf"));
@@ -351,5 +384,13 @@ class SeasonsTest {
         String wide = text.replace("3/4 x 14", "3/4 x 24").replace("15-1/2", "25-1/2");
         assertThat(Answered.cure(wide, Topic.SEASON))
                 .isEqualTo("Let a molding lap that joint, or take narrower or quartersawn stock for 'panel'.");
+        // what is quartersawn already can be taken no slower
+        assertThat(Answered.cure(
+                        wide.replace("cut: flat", "cut: quartered")
+                                .replace("3/4 x 24", "3/4 x 40")
+                                .replace("25-1/2", "41-1/2")
+                                .replace("up 40], face: wall, top: 30", "up 60], face: wall, top: 50"),
+                        Topic.SEASON))
+                .isEqualTo("Let a molding lap that joint, or take narrower stock for 'panel'.");
     }
 }
