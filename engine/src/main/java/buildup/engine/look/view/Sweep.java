@@ -260,15 +260,14 @@ final class Sweep {
         if (key <= low) {
             return end;
         }
-        Line ray = view.ray(key);
-        Point way = ray.to().minus(ray.from());
-        double t = segment instanceof Line line ? onLine(line, ray.from(), way) : onArc((Arc) segment, ray.from(), way);
+        double t;
+        if (straight) {
+            t = view.onLine(key, fromX, fromY, toX, toY);
+        } else {
+            Line ray = view.ray(key);
+            t = onArc((Arc) segment, ray.from(), ray.to().minus(ray.from()));
+        }
         return Math.max(start, Math.min(end, t));
-    }
-
-    private static double onLine(Line line, Point from, Point way) {
-        Point along = line.to().minus(line.from());
-        return from.minus(line.from()).cross(way) / along.cross(way);
     }
 
     /** Of the two meetings of ray and circle, the one nearest the stretch. */

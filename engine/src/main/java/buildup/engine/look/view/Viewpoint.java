@@ -23,6 +23,9 @@ public sealed interface Viewpoint permits Viewpoint.FarAway, Viewpoint.Near {
     /** A point of the ray and the ray's unit direction, away from the viewpoint. */
     Line ray(double key);
 
+    /** Where the ray of a key meets the line through two places, as a share of the way from the first to the second. */
+    double onLine(double key, double fromX, double fromY, double toX, double toY);
+
     /**
      * Whether a straight segment may face the viewpoint: not when its key rises, or stays, along the walk. It is cheaper to
      * ask than two keys are.
@@ -71,6 +74,13 @@ public sealed interface Viewpoint permits Viewpoint.FarAway, Viewpoint.Near {
         public Line ray(double key) {
             Point on = direction.right().times(key);
             return new Line(on, on.minus(direction));
+        }
+
+        @Override
+        public double onLine(double key, double fromX, double fromY, double toX, double toY) {
+            double first = fromX * direction.y() - fromY * direction.x();
+            double along = (toX - fromX) * direction.y() - (toY - fromY) * direction.x();
+            return (key - first) / along;
         }
 
         @Override
@@ -128,10 +138,31 @@ public sealed interface Viewpoint permits Viewpoint.FarAway, Viewpoint.Near {
 
         @Override
         public Line ray(double key) {
-            double rest = key - TURN * Math.floor(key / TURN);
-            double y = rest < 1 ? rest : rest < 3 ? 2 - rest : rest - TURN;
-            double x = (rest < 1 || rest > 3 ? 1 : -1) * (1 - Math.abs(y));
-            return new Line(at, at.plus(new Point(x, y).unit()));
+            double up = up(key);
+            return new Line(at, at.plus(new Point(out(key, up), up).unit()));
+        }
+
+        @Override
+        public double onLine(double key, double fromX, double fromY, double toX, double toY) {
+            double up = up(key);
+            double out = out(key, up);
+            double first = (at.x() - fromX) * up - (at.y() - fromY) * out;
+            return first / ((toX - fromX) * up - (toY - fromY) * out);
+        }
+
+        /** Where the direction of a key meets the square, out and up from its middle. */
+        private static double up(double key) {
+            double rest = within(key);
+            return rest < 1 ? rest : rest < 3 ? 2 - rest : rest - TURN;
+        }
+
+        private static double out(double key, double up) {
+            double rest = within(key);
+            return rest < 1 || rest > 3 ? 1 - Math.abs(up) : Math.abs(up) - 1;
+        }
+
+        private static double within(double key) {
+            return key >= 0 && key < TURN ? key : key - TURN * Math.floor(key / TURN);
         }
 
         @Override
