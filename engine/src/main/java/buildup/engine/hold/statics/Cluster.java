@@ -5,7 +5,6 @@ import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Point;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.IdentityHashMap;
 import java.util.List;
 
 /**
@@ -85,22 +84,22 @@ public final class Cluster {
         return ties;
     }
 
-    /** Two fasteners that are alike in all are two. */
+    /** Two fasteners that are alike in all are two; the forces of each follow each other. */
     private static List<List<Integer>> ties(List<Force> forces) {
-        IdentityHashMap<Tie, List<Integer>> ties = new IdentityHashMap<>();
-        List<List<Integer>> inOrder = new ArrayList<>();
+        List<List<Integer>> ties = new ArrayList<>();
+        Tie last = null;
         for (int i = 0; i < forces.size(); i++) {
             Force force = forces.get(i);
-            if (force.tie().isPresent() && force.limited() && force.most() > 0) {
-                ties.computeIfAbsent(force.tie().get(), tie -> {
-                            List<Integer> own = new ArrayList<>(3);
-                            inOrder.add(own);
-                            return own;
-                        })
-                        .add(i);
+            if (force.limited() && force.most() > 0 && force.tie().isPresent()) {
+                Tie tie = force.tie().get();
+                if (tie != last) {
+                    last = tie;
+                    ties.add(new ArrayList<>(3));
+                }
+                ties.get(ties.size() - 1).add(i);
             }
         }
-        return inOrder;
+        return ties;
     }
 
     /** The place of the body with which a body moves as one, -1 when it stands. */

@@ -33,6 +33,8 @@ public record Force(
     /** What a piece is held to when that is no body of the section. */
     public static final int EARTH = -1;
 
+    private static final Point UP = new Point(0, 1);
+
     /** What exerts a force. */
     public enum Kind {
         PUSH,
@@ -45,9 +47,10 @@ public record Force(
                 Kind.PUSH, name, Mode.CONTACT, on, against, at, way, Double.POSITIVE_INFINITY, gap, Optional.empty());
     }
 
-    static Force weld(String name, int on, int against, Point at, Point way) {
+    /** What makes two bodies one: it stands for every force, and its direction says nothing. */
+    static Force weld(String name, int on, int against, Point at) {
         return new Force(
-                Kind.WELD, name, Mode.CONTACT, on, against, at, way, Double.POSITIVE_INFINITY, 0, Optional.empty());
+                Kind.WELD, name, Mode.CONTACT, on, against, at, UP, Double.POSITIVE_INFINITY, 0, Optional.empty());
     }
 
     static Force tie(Tie tie, Mode mode, Point way, double most) {

@@ -126,17 +126,9 @@ public final class Model {
                 .isPresent();
     }
 
-    /** Forces both ways without limit in two places: any force and any moment. */
+    /** Any force and any moment between two bodies: they move as one. */
     private void weld(int body, int to, List<Force> out) {
-        Point right = new Point(1, 0);
-        Point up = new Point(0, 1);
-        Point at = bodies.centroid(body);
-        String name = section.name(body) + " fixed";
-        for (int sign = 1; sign >= -1; sign -= 2) {
-            out.add(Force.weld(name, body, to, at, right.times(sign)));
-            out.add(Force.weld(name, body, to, at, up.times(sign)));
-            out.add(Force.weld(name, body, to, at.plus(right), up.times(sign)));
-        }
+        out.add(Force.weld(section.name(body), body, to, bodies.centroid(body)));
     }
 
     /** A straight contact pushes at its ends (any spread of pressure is a mixture of these), an arc at its middle too. */

@@ -2,8 +2,10 @@ package buildup.engine.hold.support;
 
 import buildup.engine.hold.support.Fall.Stop;
 import buildup.engine.section.compose.Section;
+import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -30,6 +32,8 @@ final class Stops {
     private double atY;
     private double travel;
     private double share = Double.POSITIVE_INFINITY;
+    /** The cosine of the least turn so far. */
+    private double leastCosine;
 
     private Stops(Section section, List<Integer> moving) {
         this.section = section;
@@ -42,30 +46,51 @@ final class Stops {
     /** @param outward whether they turn clockwise, the room on the right */
     static Optional<Stop> ofTurn(Section section, List<Integer> moving, Point about, boolean outward) {
         Stops stops = new Stops(section, moving);
-        Ring[] rings = new Ring[stops.moves.length];
-        for (int one = 0; one < rings.length; one++) {
-            rings[one] = new Ring(stops.ring(one), about);
+        List<Ring> turning = new ArrayList<>();
+        double nearest = Double.POSITIVE_INFINITY;
+        double farthest = 0;
+        for (int piece : moving) {
+            Ring ring = new Ring(piece, stops.ring(piece), about);
+            nearest = Math.min(nearest, ring.nearest);
+            farthest = Math.max(farthest, ring.farthest);
+            turning.add(ring);
         }
-        for (boolean standing : new boolean[] {false, true}) {
-            // the corners of what moves meet sides that stand; then, turned the other way, the other way round
-            for (int one = 0; one < rings.length; one++) {
-                for (int other = 0; other < rings.length; other++) {
-                    if (stops.moves[one] != standing && stops.moves[other] == standing) {
-                        stops.turned(
-                                rings[one], rings[other], about, outward != standing, standing, standing ? one : other);
-                    }
-                }
+        List<Ring> standing = new ArrayList<>();
+        for (int one = 0; one < stops.moves.length; one++) {
+            if (!stops.moves[one] && between(section.body(one).outline().box(), about, nearest, farthest)) {
+                standing.add(new Ring(one, stops.ring(one), about));
+            }
+        }
+        // the corners of what moves meet sides that stand; then, turned the other way, the other way round
+        for (Ring corners : turning) {
+            for (Ring sides : standing) {
+                stops.turned(corners, sides, about, outward, false);
+            }
+        }
+        for (Ring corners : standing) {
+            for (Ring sides : turning) {
+                stops.turned(corners, sides, about, !outward, true);
             }
         }
         return stops.met(Math.toDegrees(stops.share));
     }
 
+    /** Whether what lies in a box may be as far from a place as something between two distances, these squared. */
+    private static boolean between(Box box, Point about, double nearest, double farthest) {
+        double inX = Math.max(0, Math.max(box.back() - about.x(), about.x() - box.face()));
+        double inY = Math.max(0, Math.max(box.bottom() - about.y(), about.y() - box.top()));
+        double outX = Math.max(about.x() - box.back(), box.face() - about.x());
+        double outY = Math.max(about.y() - box.bottom(), box.top() - about.y());
+        double slack = Tolerance.SNAP * (1 + farthest);
+        return inX * inX + inY * inY <= farthest + slack && outX * outX + outY * outY >= nearest - slack;
+    }
+
     /** The corners of an outline as seen from the center of a turn, and their distances from it, squared too. */
     private static final class Ring {
+        private final int body;
         private final double[] x;
         private final double[] y;
         private final double[] square;
-        private final double[] radius;
         private final double back;
         private final double face;
         private final double bottom;
@@ -73,12 +98,12 @@ final class Stops {
         private final double nearest;
         private double farthest;
 
-        Ring(List<Point> points, Point about) {
+        Ring(int body, List<Point> points, Point about) {
+            this.body = body;
             int count = points.size();
             x = new double[count + 1];
             y = new double[count + 1];
             square = new double[count + 1];
-            radius = new double[count + 1];
             double left = Double.POSITIVE_INFINITY;
             double right = Double.NEGATIVE_INFINITY;
             double low = Double.POSITIVE_INFINITY;
@@ -88,7 +113,6 @@ final class Stops {
                 x[i] = p.x() - about.x();
                 y[i] = p.y() - about.y();
                 square[i] = x[i] * x[i] + y[i] * y[i];
-                radius[i] = Math.sqrt(square[i]);
                 farthest = Math.max(farthest, square[i]);
                 left = Math.min(left, x[i]);
                 right = Math.max(right, x[i]);
@@ -105,9 +129,8 @@ final class Stops {
         }
 
         /** Whether a circle about the center may meet it: not when it is wholly inside or wholly outside. */
-        boolean reaches(double radius) {
-            double slack = Tolerance.SNAP * radius;
-            return nearest <= radius * radius + slack && farthest >= radius * radius - slack;
+        boolean reaches(double squared, double slack) {
+            return nearest <= squared + slack && farthest >= squared - slack;
         }
 
         /** Whether some of it may lie nearer to some of another than this. */
@@ -129,42 +152,44 @@ final class Stops {
      * The corners of one body carried round a center until they meet sides of another.
      *
      * @param standing whether it is the corners that stand and the sides that come
-     * @param stop the one of the two that stands
      */
-    private void turned(Ring corners, Ring sides, Point about, boolean clockwise, boolean standing, int stop) {
+    private void turned(Ring corners, Ring sides, Point about, boolean clockwise, boolean standing) {
         // a corner comes no farther, as the crow flies, than its way along the circle to the nearest meeting so far
         if (!sides.near(corners, Math.min(share, FARTHEST) * Math.sqrt(corners.farthest) + Tolerance.SNAP)) {
             return;
         }
         for (int i = 0; i + 1 < corners.x.length; i++) {
-            double radius = corners.radius[i];
+            double squared = corners.square[i];
+            double radius = Math.sqrt(squared);
+            double slack = Tolerance.SNAP * radius;
             double far = Math.min(share, FARTHEST) * radius + Tolerance.SNAP;
-            if (radius > EDGE && sides.reaches(radius) && sides.near(corners.x[i], corners.y[i], far)) {
+            if (radius > EDGE && sides.reaches(squared, slack) && sides.near(corners.x[i], corners.y[i], far)) {
                 for (int j = 0; j + 1 < sides.x.length; j++) {
-                    turned(corners.x[i], corners.y[i], radius, sides, j, about, clockwise, stop, standing);
+                    // a side with both ends inside the circle does not meet it
+                    if (sides.square[j] >= squared - slack || sides.square[j + 1] >= squared - slack) {
+                        turned(corners, i, radius, sides, j, about, clockwise, standing);
+                    }
                 }
             }
         }
     }
 
     private void turned(
-            double x,
-            double y,
-            double radius,
-            Ring sides,
-            int j,
-            Point about,
-            boolean clockwise,
-            int stop,
-            boolean standing) {
+            Ring corners, int i, double radius, Ring sides, int j, Point about, boolean clockwise, boolean standing) {
+        double x = corners.x[i];
+        double y = corners.y[i];
         double startX = sides.x[j];
         double startY = sides.y[j];
         double alongX = sides.x[j + 1] - startX;
         double alongY = sides.y[j + 1] - startY;
         double a = alongX * alongX + alongY * alongY;
         double b = startX * alongX + startY * alongY;
-        double root = b * b - a * (sides.square[j] - radius * radius);
-        if (a <= 0 || root < 0) {
+        double root = b * b - a * (sides.square[j] - corners.square[i]);
+        // a side that gets no nearer between its ends than the nearer of them, and that is outside, meets no circle
+        boolean inside = b < 0 && a + b > 0;
+        double slack = Tolerance.SNAP * radius;
+        double outside = corners.square[i] + slack;
+        if (a <= 0 || root < 0 || (!inside && sides.square[j] > outside && sides.square[j + 1] > outside)) {
             return;
         }
         for (int sign = -1; sign <= 1; sign += 2) {
@@ -174,10 +199,14 @@ final class Stops {
                 double metY = startY + alongY * along;
                 double ahead = (x * metY - y * metX) * (clockwise ? -1 : 1);
                 double beside = x * metX + y * metY;
-                double turn = Math.atan2(ahead, beside);
+                // an angle is worked out only where it has plainly begun and may be less than the least so far
+                boolean wanted = ahead > BEGUN / 2 * radius
+                        && beside >= (leastCosine - Tolerance.COINCIDENT) * corners.square[i];
+                double turn = wanted ? Math.atan2(ahead, beside) : Double.POSITIVE_INFINITY;
                 if (turn * radius > BEGUN && turn <= FARTHEST) {
+                    leastCosine = Math.max(leastCosine, beside / corners.square[i]);
                     meets(
-                            stop,
+                            standing ? corners.body : sides.body,
                             about.x() + (standing ? x : metX),
                             about.y() + (standing ? y : metY),
                             turn * radius,
