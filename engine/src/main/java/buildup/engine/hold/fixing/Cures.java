@@ -48,7 +48,7 @@ final class Cures {
      * one heading is tried before another says that nothing helps.
      */
     Optional<Fixed> offered(Fixed row) {
-        if (!asked || !nailing.timber().body(row.piece()).trim()) {
+        if (!asked || !nailing.timber().body(row.piece()).inStack()) {
             return Optional.empty();
         }
         Fastener.Kind kind = row.fastening().use().fastener().kind();

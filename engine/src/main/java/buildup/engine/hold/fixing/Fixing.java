@@ -1,6 +1,7 @@
 package buildup.engine.hold.fixing;
 
 import buildup.catalog.Catalog;
+import buildup.catalog.fastener.Fastener;
 import buildup.engine.hold.nail.Drive;
 import buildup.engine.hold.nail.Fastening;
 import buildup.engine.hold.nail.Fixed;
@@ -13,12 +14,16 @@ import buildup.engine.section.stack.Stack;
 import buildup.shared.document.Fields;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Asks what nails and screws do in a section. Reads its own block of the document, {@code fastenings:}. */
 public final class Fixing {
+    /** What is thinner, in, is a pin, which no nailer is hung on: 18 gauge and up; common practice, no source. */
+    private static final double THINNEST = 0.047;
+
     private Fixing() {}
 
     /**
@@ -101,18 +106,38 @@ public final class Fixing {
     }
 
     /**
-     * Up to three places for each piece of trim, best first, pieces in the order of putting up: where a fastener of the
-     * catalog bites enough, stays inside, can be driven as the piece goes up, and is hidden as well as may be. Each
-     * passes every check of {@link #of}; the same section and catalog give the same proposals.
+     * Up to three places for each piece of trim and each nailer, best first, pieces in the order of putting up: where a
+     * fastener of the catalog bites enough, stays inside, can be driven as the piece goes up, and is hidden as well as may
+     * be. A nailer is screwed where a screw goes in, else nailed, as stout as does not split it, and never pinned: others
+     * hang on it (common practice, no source). Each passes every check of {@link #of}; the same section and catalog give the same proposals.
      */
     public static List<Proposal> propose(
             Section section, List<Lighting> lights, List<Sighting> sights, Catalog catalog) {
         Nailing nailing = new Nailing(section, lights, sights, catalog);
-        Proposals proposals = new Proposals(nailing, nailing.fasteners());
+        List<Fastener> fasteners = nailing.fasteners();
+        Proposals proposals = new Proposals(nailing, fasteners);
+        List<Fastener> stoutFirst = fasteners.stream()
+                .filter(fastener -> fastener.diameter().toInches() >= THINNEST)
+                .sorted(Comparator.comparingDouble(
+                        fastener -> -fastener.diameter().toInches()))
+                .toList();
+        List<Proposals> backing = Stream.of(Fastener.Kind.SCREW, Fastener.Kind.NAIL)
+                .map(kind -> stoutFirst.stream()
+                        .filter(fastener -> fastener.kind() == kind)
+                        .toList())
+                .map(alike -> new Proposals(nailing, alike))
+                .toList();
         List<Proposal> all = new ArrayList<>();
         for (int i = 0; i < section.bodies().size(); i++) {
+            int piece = i;
             if (section.body(i).trim()) {
                 all.addAll(proposals.of(i));
+            } else if (section.body(i).nailer()) {
+                backing.stream()
+                        .map(kind -> kind.ofBacking(piece))
+                        .filter(found -> !found.isEmpty())
+                        .findFirst()
+                        .ifPresent(all::addAll);
             }
         }
         return List.copyOf(all);

@@ -374,7 +374,7 @@ public final class FixingSheets {
                 .orElse(0.0);
     }
 
-    /** A piece of trim, and the best place for a nail in it, if there is one. */
+    /** A piece of trim or a nailer, and the best place for a nail in it, if there is one. */
     private record First(int piece, Optional<Proposal> proposal) {}
 
     private Sheet firsts() {
@@ -430,7 +430,7 @@ public final class FixingSheets {
                 .filter(proposal -> seen.add(proposal.fixed().piece()))
                 .forEach(proposal -> firsts.add(new First(proposal.fixed().piece(), Optional.of(proposal))));
         IntStream.range(0, section.bodies().size())
-                .filter(body -> section.body(body).trim() && !seen.contains(body))
+                .filter(body -> section.body(body).inStack() && !seen.contains(body))
                 .forEach(body -> firsts.add(new First(body, Optional.empty())));
         return firsts;
     }

@@ -30,7 +30,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Looks for places to fix a piece of trim: along each of its faces, at a few angles, the first fastener of the shop's
+ * Looks for places to fix a piece: along each of its faces, at a few angles, the first fastener of the shop's
  * list that does.
  */
 final class Proposals {
@@ -138,6 +138,23 @@ final class Proposals {
             lesser.sort(Comparator.comparing(Candidate::headless).thenComparing(one -> !one.longEnough()));
             lesser.forEach(one -> choose(one, chosen));
         }
+        return chosen;
+    }
+
+    private static final Comparator<Candidate> STRONGEST = Comparator.comparing(
+                    (Candidate one) -> Math.abs(one.fixed().fastening().angle()))
+            .thenComparing(one -> -Math.rint(one.fixed().allowable()));
+
+    /** The best places of a piece that others hang on, wherever they are hidden or not: square and strong. */
+    List<Proposal> ofBacking(int piece) {
+        List<Seat> seats = Seat.of(nailing, piece);
+        List<Candidate> found = new ArrayList<>();
+        for (int tier = 0; tier < Seat.TIERS; tier++) {
+            found.addAll(candidates(seats, tier));
+        }
+        found.sort(STRONGEST.thenComparing(BEST));
+        List<Proposal> chosen = new ArrayList<>();
+        found.forEach(one -> choose(one, chosen));
         return chosen;
     }
 

@@ -9,6 +9,7 @@ import buildup.engine.hold.nail.Proposal;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notices;
+import buildup.shared.sheet.Sheet;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -131,6 +132,44 @@ class ProposalsTest {
                 assertThat(one.head().distance(next.head())).isGreaterThanOrEqualTo(0.5);
             }
         }
+    }
+
+    /**
+     * A block 1-1/2 thick on a wall covered by 1/2 of wallboard: a screw 3-1/2 long is left 1-1/2 for the stud. Backing is
+     * screwed, or nailed where no screw goes in, and not pinned: common practice, no source.
+     */
+    @Test
+    void a_nailer_has_a_place_as_the_trim_has_and_is_screwed_square_into_the_wall() {
+        Driven stack = Driven.in(
+                "{ wall: { solid: yes, covering: 1/2 } }",
+                List.of(
+                        "name: block, kind: nailer, profile: board 1-1/2 x 3-1/2, back: wall, bottom: 0",
+                        "name: frieze, profile: board 3/4 x 5-1/2, back: block.face, bottom: -1"));
+        Fixed best = first(stack, "block").fixed();
+        assertThat(best.fastening().use().call()).isEqualTo("screw 10 x 3-1/2");
+        assertThat(best.fastening().angle()).isZero();
+        assertThat(best.bite()).isCloseTo(3.5 - 1.5 - 0.5, within(1e-9));
+        assertThat(stack.proposals())
+                .filteredOn(proposal -> proposal.fixed().piece() == stack.body("block"))
+                .allMatch(proposal ->
+                        proposal.fixed().fastening().use().fastener().diameter().toInches() > 0.047);
+    }
+
+    /** No screw that is listed goes through 6 in of wood into a wall: the block is told without a place. */
+    @Test
+    void a_nailer_without_a_place_is_told_too() {
+        Driven thick = Driven.in(
+                "{ wall: { solid: yes } }",
+                List.of(
+                        "name: block, kind: nailer, profile: board 6 x 6, back: wall, bottom: 0",
+                        "name: slat, profile: board 1/4 x 1, back: block.face, bottom: 1"));
+        Sheet told = FixingSheets.of(thick.section(), List.of(), thick.proposals()).stream()
+                .filter(sheet -> sheet.key().equals("proposals.first"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(told.rows())
+                .extracting(row -> told.names(row))
+                .containsExactlyInAnyOrder(List.of("slat"), List.of("block"));
     }
 
     @Test
