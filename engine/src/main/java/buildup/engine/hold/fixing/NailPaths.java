@@ -29,6 +29,9 @@ final class NailPaths {
     /** A face that leans less than this off the way of the nail looks aside: the cosine of 60 degrees. */
     private static final double LOOKS_ASIDE = 0.5;
 
+    /** A face that a nail meets flatter than this lies beside it from end to end: the sine of 10 degrees; no source. */
+    private static final double RUNS_ALONG = 0.1736;
+
     private static final int TRIED_ON_A_FACE = 8;
 
     /** A measure across a body goes on this far, in: nobody asks whether more wood than that stands beside a nail. */
@@ -329,8 +332,8 @@ final class NailPaths {
 
     /**
      * Least wood to either side of a nail in any of the pieces that it crosses, the faces by which it goes in and out
-     * not counted; nothing where no face lies beside it. Measured at several depths, from the nail to the nearest place of
-     * each face that lies beside it.
+     * not counted; nothing where no face lies beside it, and 0 where it runs in a face. Measured at several depths, from
+     * the nail to the nearest place of each face that lies beside it.
      */
     OptionalDouble edge(Drive drive) {
         return edge(drive, 0);
@@ -369,7 +372,10 @@ final class NailPaths {
 
     /**
      * Distance to the face that a line across the nail meets first, when that is one beside it: neither that by which the
-     * nail comes in nor that by which it goes out.
+     * nail comes in nor that by which it goes out. A face that it runs along it may touch, but neither comes in nor goes out
+     * by.
+     *
+     * @param across unit step square to the nail
      */
     private static double nearestBeside(Point station, Point across, Timber.Solid wood, Point in, Point out) {
         Optional<Meeting> met = new Ray(station, across, ACROSS).first(wood, ACROSS);
@@ -377,7 +383,9 @@ final class NailPaths {
             return ACROSS;
         }
         Segment first = met.get().segment();
-        boolean beside = first.distance(in) > Tolerance.TOUCHING && first.distance(out) > Tolerance.TOUCHING;
+        // what runs along the nail is square to the way across
+        boolean along = Math.abs(first.direction(first.nearest(station)).dot(across)) < RUNS_ALONG;
+        boolean beside = along || (first.distance(in) > Tolerance.TOUCHING && first.distance(out) > Tolerance.TOUCHING);
         return beside ? asideTo(first, station, across, met.get().away()) : ACROSS;
     }
 

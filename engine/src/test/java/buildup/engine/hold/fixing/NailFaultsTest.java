@@ -184,6 +184,39 @@ class NailFaultsTest {
                                 + " Needs 3/16 (2.5 diameters). | Move it to 2-5/8 up.");
     }
 
+    /** Half of a shank in a face lies in the air; 8d finish, 0.099 thick, wants 2.5 times that, 0.2475, of wood beside it. */
+    @Test
+    void a_nail_in_a_face_has_no_wood_beside_it() {
+        List<String> post = pieces(
+                "name: post, kind: framing, section: [out 3/4, up 30], back: 0, bottom: 0",
+                "name: stool, profile: board 1 x 5-1/2, lay: flat, back: -2-1/2, bottom: 30");
+        for (double out : new double[] {0, 0.001, 0.004, 0.006, 0.1, 0.65, 0.746, 0.749}) {
+            Driven driven = Driven.in(OPEN, post, "piece: stool, use: 8d finish, at: { out: " + out + ", up: 31 }");
+            assertThat(driven.nail(1).edge()).as("at %s", out).hasValueCloseTo(Math.min(out, 0.75 - out), within(1e-6));
+            assertThat(driven.nail(1).sound()).as("at %s", out).isFalse();
+            assertThat(driven.said())
+                    .as("at %s", out)
+                    .anyMatch(said -> said.contains("from an edge. Needs 1/4") && said.contains("Move it to 3/8 out"));
+        }
+        Driven middle = Driven.in(OPEN, post, "piece: stool, use: 8d finish, at: { out: 3/8, up: 31 }");
+        assertThat(middle.nail(1).edge()).hasValueCloseTo(0.375, within(1e-9));
+        assertThat(middle.said()).isEmpty();
+    }
+
+    /** Two flush boards side by side hold no more on the joint between them than each does in its face. */
+    @Test
+    void a_nail_on_the_joint_of_two_pieces_has_no_wood_beside_it() {
+        Driven driven = Driven.in(
+                OPEN,
+                pieces(
+                        "name: sill, kind: framing, section: [out 4, up 1-1/2], back: -4, bottom: 28-1/2",
+                        "name: apron, profile: board 3/4 x 3-1/2, back: 0, top: 30",
+                        "name: stool, profile: board 1 x 5-1/2, lay: flat, back: -2-1/2, bottom: 30"),
+                "piece: stool, use: 8d finish, at: { out: 0, up: 31 }");
+        assertThat(driven.nail(1).edge()).hasValueCloseTo(0.0, within(1e-9));
+        assertThat(driven.nail(1).holds()).isFalse();
+    }
+
     /** A cleat of 3/4: its middle is 3/8 from both edges, and a screw of 0.164 wants 0.41, or 0.273 bored for. */
     @Test
     void a_narrow_cleat_is_bored_for_and_holds_as_much() {

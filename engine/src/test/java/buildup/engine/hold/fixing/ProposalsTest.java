@@ -3,6 +3,7 @@ package buildup.engine.hold.fixing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import buildup.engine.hold.nail.Crossing;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.nail.Hiding.Grade;
 import buildup.engine.hold.nail.Proposal;
@@ -79,6 +80,50 @@ class ProposalsTest {
                 }
             }
         }
+    }
+
+    /** The thinnest pin, 0.025 thick, wants 2.5 times that. */
+    private static final double LEAST_BESIDE = 0.06;
+
+    private static void assertBuried(Driven stack, String where) {
+        Recount recount = new Recount(stack.section());
+        for (Proposal proposal : stack.proposals()) {
+            for (Crossing crossing : proposal.fixed().drive().crossings()) {
+                if (crossing.holds()) {
+                    assertThat(recount.hasWoodBeside(proposal.fixed(), crossing, LEAST_BESIDE))
+                            .as(where + " " + proposal.fixed().drive())
+                            .isTrue();
+                }
+            }
+        }
+    }
+
+    @Test
+    void no_proposed_nail_runs_in_a_face_of_what_it_bites() {
+        for (long seed = 1; seed <= 40; seed++) {
+            Driven stack = Driven.of(new BuiltUp(seed).text());
+            // where two overlap a crossing is not all of what lies in either
+            if (stack.section().overlaps().isEmpty()) {
+                assertBuried(stack, "seed " + seed);
+            }
+        }
+        Driven sill = Driven.in(
+                "{ floor: 0, ceiling: 96, wall: { to: 30, covering: 1/2 } }",
+                List.of(
+                        "name: sill, kind: framing, section: [out 4, up 1-1/2], back: -4, bottom: 28-1/2",
+                        "name: apron, profile: board 3/4 x 3-1/2, back: wall, top: 30",
+                        "name: stool, profile: board 1 x 5-1/2, lay: flat, back: -2-1/2, bottom: 30",
+                        "name: casing, section: [out 3/4, up 3-1/2], back: wall, bottom: stool.top"));
+        assertThat(sill.proposals()).isNotEmpty();
+        assertBuried(sill, "the joint of sill and apron");
+        Driven soffit = Driven.in(
+                "{ wall: { covering: 1/2 } }",
+                List.of(
+                        "name: ground, kind: nailer, profile: board 1-1/2 x 3-1/2, back: wall, bottom: 11",
+                        "name: soffit, profile: board 3/4 x 5-1/2, lay: flat, back: wall, bottom: 14-1/2",
+                        "name: corona, profile: board 3/4 x 2-1/2, back: soffit.face, bottom: 14-1/8"));
+        assertThat(soffit.proposals()).isNotEmpty();
+        assertBuried(soffit, "the lower face of the soffit");
     }
 
     @Test

@@ -1,5 +1,6 @@
 package buildup.engine.hold.fixing;
 
+import buildup.engine.hold.nail.Crossing;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.section.compose.Body;
 import buildup.engine.section.compose.Section;
@@ -82,5 +83,13 @@ final class Recount {
             air += solid ? 0 : 1;
         }
         return air * fixed.drive().length() / POINTS;
+    }
+
+    /** Whether a piece has wood close to both sides of a nail, halfway through it. */
+    boolean hasWoodBeside(Fixed fixed, Crossing crossing, double away) {
+        Point middle = fixed.head().plus(fixed.way().times((crossing.from() + crossing.to()) / 2));
+        int body = crossing.body().orElseThrow();
+        return in(body, middle.plus(fixed.way().left().times(away)))
+                && in(body, middle.plus(fixed.way().right().times(away)));
     }
 }
