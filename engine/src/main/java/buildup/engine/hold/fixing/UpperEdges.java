@@ -2,10 +2,9 @@ package buildup.engine.hold.fixing;
 
 import buildup.engine.hold.nail.Drive;
 import buildup.engine.hold.nail.Fixed;
-import buildup.engine.section.compose.Body;
+import buildup.engine.section.placing.SprungBack;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
-import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
@@ -20,9 +19,6 @@ import java.util.stream.Stream;
 
 /** Looks whether sprung moldings, which stand on two edges, can be held and are held at the upper one. */
 final class UpperEdges {
-    /** A back that leans less than this, or more than the rest of a right angle, is no sprung one, degrees. */
-    private static final double LEAST_SPRING = 15;
-
     /** Where along the back, from its foot, the upper edge is looked for. */
     private static final List<Double> UPPER = List.of(0.6, 0.7, 0.8, 0.9);
 
@@ -58,30 +54,8 @@ final class UpperEdges {
         UpperEdges edges = new UpperEdges(nailing, fixed, notices);
         for (int piece = 0; piece < nailing.timber().count(); piece++) {
             int number = piece;
-            sprungBack(nailing.timber().body(piece)).ifPresent(back -> edges.say(number, back));
+            nailing.timber().body(piece).placed().flatMap(SprungBack::of).ifPresent(back -> edges.say(number, back));
         }
-    }
-
-    /** The back of a sprung molding, from its foot up; nothing when the piece is none. */
-    private static Optional<Line> sprungBack(Body body) {
-        if (!body.trim()
-                || body.placed().orElseThrow().piece().stock().downIsNarrow().isEmpty()) {
-            return Optional.empty();
-        }
-        return body.outline().strokes().stream()
-                .filter(stroke -> stroke.member().equals("back"))
-                .map(Stroke::segment)
-                .filter(Line.class::isInstance)
-                .map(Line.class::cast)
-                .max(Comparator.comparingDouble(Line::length))
-                .map(line -> line.from().y() < line.to().y() ? line : line.reversed())
-                .filter(line -> spring(line) >= LEAST_SPRING && spring(line) <= 90 - LEAST_SPRING);
-    }
-
-    /** Degrees off plumb. */
-    private static double spring(Line back) {
-        Point way = back.direction(0);
-        return Math.toDegrees(Math.atan2(Math.abs(way.x()), Math.abs(way.y())));
     }
 
     private void say(int piece, Line back) {
@@ -135,7 +109,7 @@ final class UpperEdges {
     /** Said of a block that was put there for it and is too small; nothing where there is none, or none larger fits. */
     private Optional<Notice> small(Line back) {
         Point toWall = back.direction(0).left();
-        Figure bevel = Figure.angle(spring(back)).rounded(Rounding.decimals(1));
+        Figure bevel = Figure.angle(SprungBack.spring(back)).rounded(Rounding.decimals(1));
         return UPPER.stream()
                 .flatMap(share -> nailing
                         .shots()
@@ -158,7 +132,7 @@ final class UpperEdges {
 
     /** A block that would serve in the hollow behind; else the one that is there, larger; else one in the open. */
     private Notice noBlock(int piece, Line back, boolean given) {
-        Figure bevel = Figure.angle(spring(back)).rounded(Rounding.decimals(1));
+        Figure bevel = Figure.angle(SprungBack.spring(back)).rounded(Rounding.decimals(1));
         Phrase words = FixingNotices.BLOCK_WITH_SIZE.with("bevel", bevel);
         Notice nothing = FixingNotices.UPPER_EDGE.notice();
         return block(piece, back, given, words)

@@ -1,6 +1,7 @@
 package buildup.engine.hold.support;
 
 import buildup.engine.section.compose.Section;
+import buildup.engine.section.placing.SprungBack;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
@@ -41,7 +42,7 @@ public final class FallWords {
     }
 
     private static Phrase of(Section section, Fall.Part part) {
-        Phrase phrase = Phrase.of("{pieces} {moves}{over}{until}")
+        Phrase phrase = Phrase.of("{pieces} {moves}{over}{until}{foot}")
                 .with("pieces", names(section, part.pieces()))
                 .with(
                         "moves",
@@ -49,7 +50,7 @@ public final class FallWords {
                                 ? part.way().words()
                                 : part.way().plural())
                 .with("over", over(section, part));
-        return phrase.with("until", until(section, part));
+        return phrase.with("until", until(section, part)).with("foot", foot(section, part));
     }
 
     private static Value over(Section section, Fall.Part part) {
@@ -72,6 +73,23 @@ public final class FallWords {
                         .with("x", Figure.length(about.x()))
                         .with("y", Figure.length(about.y())))
                 .orElse(Phrase.of(""));
+    }
+
+    /** A crown rests with its foot on the wall or on what is before it: where it does not, that is why it moves. */
+    private static Value foot(Section section, Fall.Part part) {
+        List<Integer> crowns = part.pieces().stream()
+                .filter(piece -> section.body(piece)
+                        .placed()
+                        .flatMap(SprungBack::of)
+                        .filter(back -> section.contacts().stream()
+                                .filter(contact -> contact.of(piece) && contact.length() > 0)
+                                .noneMatch(contact ->
+                                        contact.at().minus(back.at(0.5)).dot(back.direction(0)) < 0))
+                        .isPresent())
+                .toList();
+        return crowns.isEmpty()
+                ? Phrase.of("")
+                : Phrase.of("; the foot of {crowns} bears on nothing").with("crowns", names(section, crowns));
     }
 
     /** Whether what turns hangs under the ceiling: it comes off that on one side, and its other edge stays there. */
