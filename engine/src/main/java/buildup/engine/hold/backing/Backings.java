@@ -107,7 +107,7 @@ public final class Backings {
                 .of(placed.name());
     }
 
-    /** What is behind its shown faces; else, where it lies flat against a nailer or framing, behind the face away from that. */
+    /** What is behind its shown faces; else, where it lies flat against what takes a nail, behind the face away from that. */
     private Backing behind(int number) {
         Backing shown = behindShown(number);
         return shown.stretches().isEmpty()
@@ -115,14 +115,13 @@ public final class Backings {
                 : shown;
     }
 
-    /** Its straight faces across from a nailer or framing that it lies flat against, with room for a tool before them. */
+    /** Its straight faces across from what takes a nail and it lies flat against, with room for a tool before them. */
     private List<Line> freeAcross(int number) {
         Outline own = section.body(number).outline();
         List<Line> free = new ArrayList<>();
         for (Contact contact : section.contacts()) {
             boolean flat = contact.of(number)
                     && contact.length() >= LEAST_STRETCH
-                    && section.body(contact.other(number)).piece()
                     && targets.contains(contact.other(number))
                     && contact.stretch().filter(Line.class::isInstance).isPresent();
             if (flat) {
@@ -137,20 +136,23 @@ public final class Backings {
                                         .minus(face.from())
                                         .dot(face.direction(0).right()))
                                 <= NARROW + Tolerance.TOUCHING)
-                        .filter(this::roomBefore)
+                        .filter(face -> roomBefore(face, number))
                         .forEach(free::add);
             }
         }
         return free;
     }
 
-    /** Whether a tool gets square before the middle of a face. */
-    private boolean roomBefore(Line face) {
+    /** Whether a tool gets square before the middle of a face when its piece is put up: what comes later is not in its way. */
+    private boolean roomBefore(Line face, int number) {
         Point out = face.direction(0).right();
+        List<Outline> up = IntStream.range(0, section.bodies().size())
+                .filter(i -> i <= number || section.body(i).standing())
+                .mapToObj(i -> section.body(i).outline())
+                .toList();
         return IntStream.rangeClosed(1, (int) (TOOL / LEAST_STRETCH))
                 .mapToObj(i -> face.at(0.5).plus(out.times(i * LEAST_STRETCH)))
-                .noneMatch(place -> section.bodies().stream()
-                        .anyMatch(body -> body.outline().holds(place)));
+                .noneMatch(place -> up.stream().anyMatch(outline -> outline.holds(place)));
     }
 
     private Backing behindShown(int number) {

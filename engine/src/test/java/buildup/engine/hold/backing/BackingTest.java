@@ -68,6 +68,38 @@ class BackingTest {
         assertThat(behind(thick, "side")).as("no nail goes through so much").isEmpty();
     }
 
+    /** A sill's stool is nailed down before the casing stands on it (common practice, no source); it bears on 2-1/2 of the sill. */
+    @Test
+    void a_piece_is_nailed_from_a_face_that_only_later_ones_stand_before() {
+        String sill = "name: sill, kind: framing, section: [out 4, up 1-1/2], back: -4, bottom: -1-1/2";
+        String stool = "name: stool, section: [out 5, bead up 1 as nose], back: -2-1/2, bottom: 0";
+        String casing = "name: casing, profile: board 3/4 x 3-1/2, back: 0, bottom: stool.top";
+        Bench after = Bench.loose(sill, stool, casing);
+        Stretch stretch = only(after, "stool");
+        assertThat(after.name(stretch.by())).isEqualTo("sill");
+        assertThat(Math.abs(stretch.to().x() - stretch.from().x())).isCloseTo(2.5, within(1e-6));
+        assertThat(after.notices("no-backing"))
+                .noneMatch(notice -> notice.piece().equals(Optional.of("stool")));
+        Bench before = Bench.loose(sill, casing.replace("stool.top", "1"), stool);
+        assertThat(behind(before, "stool"))
+                .as("the casing is up: no tool gets in over the sill")
+                .isEmpty();
+    }
+
+    /** What no one sees of the finished work was nailed before the crown closed it in. */
+    @Test
+    void a_board_on_the_wall_inside_a_hollow_is_nailed_before_that_is_closed() {
+        Bench bench = Bench.in(
+                "{ floor: -84, ceiling: 12, wall: { solid: yes } }",
+                "name: backer, profile: board 3/8 x 3/4, back: wall, top: ceiling - 1",
+                "name: crown, profile: cyma-crown 11/16 x 4-5/8, back: wall, top: ceiling");
+        Stretch stretch = only(bench, "backer");
+        assertThat(bench.name(stretch.by())).isEqualTo("wall");
+        assertThat(Math.abs(stretch.to().y() - stretch.from().y())).isCloseTo(0.75, within(1e-6));
+        assertThat(bench.notices("no-backing"))
+                .noneMatch(notice -> notice.piece().equals(Optional.of("backer")));
+    }
+
     @Test
     void a_narrow_strip_that_lies_is_nailed_through_its_edge_and_a_shelf_is_not() {
         String stud = "name: stud, kind: framing, section: [out 2, up 6], face: wall, bottom: datum";
