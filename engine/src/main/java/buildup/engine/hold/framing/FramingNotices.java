@@ -28,6 +28,14 @@ final class FramingNotices {
     static final Phrase BLOCK_JOISTS = Phrase.of("Add blocking between the joists.");
     static final Phrase BLOCK_JOISTS_OR_WALL = Phrase.of("Add blocking between the joists, or nail into the wall.");
 
+    static final Kind SAID_TWICE = Code.of(
+                    "framing-said-twice",
+                    "Studs of a plan are not counted, since the nails go into framing that is given as a piece.")
+            .note(
+                    "{rows} {go} into '{framing}', which is given as a piece and counts all along the run: 'studs:' of the"
+                            + " plan does not count for {them}.",
+                    "Take '{framing}' out if it stands for those studs; else leave it so.");
+
     private static final Code SHORT_CODE = Code.of(
             "short-bite-in-joist", "Nails or screws of a row go less far into a joist than the rule of thumb asks.");
     static final Kind SHORT_IN_JOISTS = SHORT_CODE.note(

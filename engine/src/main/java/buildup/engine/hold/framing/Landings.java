@@ -19,9 +19,13 @@ import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** Asks whether rows of nails and screws land on what stands behind wall and ceiling. */
 public final class Landings {
@@ -34,6 +38,9 @@ public final class Landings {
     private final Section section;
     private final Notices notices;
 
+    /** Rows that go into framing given as a piece, where the plan knows of studs too. */
+    private final Map<Integer, Set<String>> idle = new LinkedHashMap<>();
+
     private Landings(Section section, Notices notices) {
         this.section = section;
         this.notices = notices;
@@ -44,7 +51,26 @@ public final class Landings {
         Landings landings = new Landings(section, notices);
         List<Landing> all = new ArrayList<>();
         job.ifPresent(known -> fixed.forEach(row -> all.addAll(landings.along(known, row))));
+        landings.idle.forEach(landings::saidTwice);
         return List.copyOf(all);
+    }
+
+    /** Framing at or behind the wall plane that is given as a piece, where the nail holds in it. */
+    private Optional<Integer> framing(Fixed fixed) {
+        return fixed.drive().crossings().stream()
+                .filter(Crossing::holds)
+                .flatMap(crossing -> crossing.body().stream().boxed())
+                .filter(body -> section.body(body).framing()
+                        && section.body(body).outline().box().face() <= Tolerance.TOUCHING)
+                .findFirst();
+    }
+
+    private void saidTwice(int framing, Set<String> rows) {
+        notices.add(FramingNotices.SAID_TWICE
+                .with("rows", Listing.names(List.copyOf(rows)))
+                .with("go", rows.size() == 1 ? "goes" : "go")
+                .with("them", rows.size() == 1 ? "it" : "them")
+                .with("framing", section.name(framing)));
     }
 
     private List<Landing> along(Job job, Fixed fixed) {
@@ -78,6 +104,11 @@ public final class Landings {
                                     fixed,
                                     Into.STUDS,
                                     known.row().get()));
+        }
+        if (wall.isEmpty() && studs.isPresent()) {
+            framing(fixed)
+                    .ifPresent(body -> idle.computeIfAbsent(body, key -> new LinkedHashSet<>())
+                            .add("'" + fixed.fastening().name() + "'"));
         }
         Optional<Point> ceiling = entry(fixed, "ceiling");
         Optional<Framing.Joists> joists = stretch.framing().joists();

@@ -389,32 +389,6 @@ class LandingsTest {
                         .contains("beside the joists, which run along the wall"));
     }
 
-    /**
-     * The board runs from the wall to 3-1/2 out, the nail is at 1-3/4. It takes one in the middle of a joist at 3, or at 1-1/8;
-     * of one whose middle is 3-1/2 out, 1-1/2 wide, the outer half is past the board, and the farthest in that a nail keeps
-     * 1/4 of its wood and a step of the rule besides is 3-1/2 - 1/2 + 1/16. One at 12 is out of its reach.
-     */
-    @Test
-    void a_nail_beside_the_joists_is_moved_only_as_far_as_its_piece_goes() {
-        assertThat(told("first: 12")).isEqualTo("Add blocking between the joists, or nail into the wall.");
-        assertThat(told("first: 3")).isEqualTo("Nail it 1-1/4 farther out, at 3.");
-        assertThat(told("first: 3-1/2")).isEqualTo("Nail it 1-5/16 farther out, at 3-1/16.");
-        assertThat(told("first: 1-1/8", "screw 8 x 2-1/2")).isEqualTo("Nail it 5/8 nearer to the wall, at 1-1/8.");
-    }
-
-    private static String told(String first) {
-        return told(first, "15 ga x 2-1/2");
-    }
-
-    private static String told(String first, String use) {
-        Answer answer = overhead("use: " + use, "every: 16, " + first + ", run: along");
-        return said(answer).stream()
-                .filter(notice -> notice.code().equals("misses-the-framing"))
-                .map(NoticeWords.INCHES::cure)
-                .findFirst()
-                .orElse("");
-    }
-
     /** 12 diameters of a 15 gauge nail, 0.072 in, are 0.864. */
     @Test
     void a_nail_that_goes_little_into_a_joist_is_said() {
