@@ -4,6 +4,7 @@ import buildup.engine.hold.framing.Landing.Into;
 import buildup.engine.hold.framing.Landing.Layout;
 import buildup.engine.hold.nail.Crossing;
 import buildup.engine.hold.nail.Fixed;
+import buildup.engine.hold.nail.Grip;
 import buildup.engine.room.plan.Framing;
 import buildup.engine.room.plan.FramingRow;
 import buildup.engine.room.plan.Stretch;
@@ -117,6 +118,10 @@ public final class Landings {
         }
         FramingRow row = joists.get().row();
         InJoist bite = InJoist.of(section, fixed);
+        // a joist that is given as a piece counts toward what the row holds where it lands
+        if (doesWithout(fixed) && fixed.drive().held().stream().noneMatch(section::overCeiling)) {
+            return Optional.empty();
+        }
         if (!joists.get().along()) {
             Landing landing = on(run, stretch, fit, fixed, Into.JOISTS, row);
             return Optional.of(bites(landing.biting(landing.landed() > 0 ? bite.across() : 0)));
@@ -131,11 +136,29 @@ public final class Landings {
                         : nowhere(run, fit, fixed, off, row));
     }
 
-    /** Says it where a row goes into the joists by less than the rule of thumb asks. */
+    /**
+     * Whether a row holds by what it bites in pieces short of wall and ceiling, and its points spend too little beyond to be
+     * meant for what stands there: then it needs no stud and no joist.
+     */
+    private boolean doesWithout(Fixed fixed) {
+        double inPieces = 0;
+        double inWall = 0;
+        for (Grip grip : fixed.beyond()) {
+            boolean piece = section.body(grip.body()).piece();
+            inPieces += piece && !section.overCeiling(grip.body()) && grip.factor() > 0 ? grip.bite() : 0;
+            inWall += piece ? 0 : grip.bite();
+        }
+        double inJoist = InJoist.of(section, fixed).across();
+        double wanted = InJoist.wanted(fixed) - Tolerance.COINCIDENT;
+        return inPieces >= wanted && Math.max(inWall, inJoist) < wanted;
+    }
+
+    /** Says it where a row goes into the joists by less than the rule of thumb asks, and that matters. */
     private Landing bites(Landing landing) {
         double bite = landing.bite().orElse(0);
         double wanted = InJoist.wanted(landing.fixed());
-        if (landing.landed() > 0 && bite < wanted - Tolerance.COINCIDENT) {
+        boolean shallow = landing.landed() > 0 && bite < wanted - Tolerance.COINCIDENT;
+        if (shallow && !doesWithout(landing.fixed())) {
             notices.add(FramingNotices.SHORT_IN_JOISTS
                     .with("row", landing.fixed().fastening().name())
                     .with("stretch", landing.stretch())
@@ -211,13 +234,15 @@ public final class Landings {
         double first = fixed.fastening().first();
         RowPlaces stick = RowPlaces.of(fit, fixed);
         List<Double> places = stick.anywhere();
-        notices.add(FramingNotices.BETWEEN_JOISTS
-                .with("row", fixed.fastening().name())
-                .with("stretch", fit.stretch())
-                .cure(LandingCures.beside(section, fixed, row))
-                .at(fixed.fastening().mark())
-                .of(section.name(fixed.piece()))
-                .amount(Figure.length(off)));
+        if (!doesWithout(fixed)) {
+            notices.add(FramingNotices.BETWEEN_JOISTS
+                    .with("row", fixed.fastening().name())
+                    .with("stretch", fit.stretch())
+                    .cure(LandingCures.beside(section, fixed, row))
+                    .at(fixed.fastening().mark())
+                    .of(section.name(fixed.piece()))
+                    .amount(Figure.length(off)));
+        }
         return new Landing(
                 run.name(),
                 fit.stretch(),
@@ -262,7 +287,7 @@ public final class Landings {
                 stick.without(landed),
                 OptionalDouble.empty(),
                 best);
-        if (!misses.isEmpty()) {
+        if (!misses.isEmpty() && !doesWithout(fixed)) {
             say(landing);
         }
         return landing;
