@@ -46,6 +46,18 @@ public final class Places {
                 .toList();
     }
 
+    /** Places of what touches a piece and goes up after it where a fastener of the catalog is sound and bites in that piece. */
+    public Stream<Fixed> through(int piece) {
+        Section section = nailing.timber().section();
+        return section.contacts().stream()
+                .filter(contact -> contact.of(piece) && contact.length() > 0)
+                .map(contact -> contact.other(piece))
+                .distinct()
+                .filter(other -> section.body(other).inStack())
+                .flatMap(other -> of(other).stream())
+                .filter(nail -> nail.joints().stream().anyMatch(joint -> joint.far() == piece));
+    }
+
     /** Places of one piece where a fastener of the catalog would hold, if its tool got in. */
     public Stream<Fixed> outOfReach(int piece) {
         return new Proposals(nailing, nailing.fasteners()).outOfReach(piece);

@@ -121,7 +121,9 @@ final class LeastRows {
         /** Whatever moves along too, also between the nails of other rows. */
         WIDE,
         /** In place of rows whose tool does not get in either. */
-        BLOCKED
+        BLOCKED,
+        /** Through what lies against it, into it: as a fascia hangs on the lid that is put on it. */
+        THROUGH
     }
 
     private List<LeastRow> rows(Model rest, Fall fall) {
@@ -228,7 +230,7 @@ final class LeastRows {
     private List<Candidate> candidates(Fall fall, Scope scope, double all, Movement movement) {
         List<Integer> pieces = scope == Scope.NEAR ? fall.first().pieces() : fall.pieces();
         List<Candidate> candidates = new ArrayList<>();
-        for (Fixed row : given) {
+        for (Fixed row : scope == Scope.THROUGH ? List.<Fixed>of() : given) {
             if (pieces.contains(row.piece()) || (scope != Scope.NEAR && joins(row, pieces))) {
                 Optional<String> instead = Optional.of(row.fastening().name());
                 List<Fixed> others = scope == Scope.BLOCKED ? places.insteadBlocked(row) : places.instead(row);
@@ -238,7 +240,12 @@ final class LeastRows {
                 }
             }
         }
-        if (scope != Scope.BLOCKED) {
+        if (scope == Scope.THROUGH) {
+            pieces.stream()
+                    .flatMap(places::through)
+                    .filter(nail -> !pieces.contains(nail.piece()))
+                    .forEach(nail -> add(nail, Optional.empty(), scope, all, movement, candidates));
+        } else if (scope != Scope.BLOCKED) {
             for (int piece : pieces) {
                 places.of(piece).forEach(nail -> add(nail, Optional.empty(), scope, all, movement, candidates));
             }

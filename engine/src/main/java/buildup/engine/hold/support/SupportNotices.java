@@ -41,7 +41,8 @@ final class SupportNotices {
 
     /** In place of the cure where rows of nails were looked for and none was found. */
     static final Phrase NO_ROW = Phrase.of(
-            "None of the changes tried cures this: no row of the fasteners listed holds it, and no block behind it.");
+            "None of the changes tried cures this: no row of the fasteners listed, driven as its piece goes up, holds it, and"
+                    + " no block behind it.");
 
     /** {@code fixed}: which pieces to what. */
     static final Phrase ANSWER_FOR_IT = Phrase.of(
@@ -53,7 +54,8 @@ final class SupportNotices {
     static final Phrase SET_OUT = Phrase.of("Set '{piece}' out by {by}.");
 
     static final Phrase NO_ROW_FOR_ITS_LOADS = Phrase.of(
-            "None of the changes tried cures this: no row of the fasteners listed takes the rest. Take load off.");
+            "None of the changes tried cures this: no row of the fasteners listed, driven as its piece goes up, takes the rest."
+                    + " Take load off.");
 
     /** {@code share}: of the loads; {@code first}: what gives, and how. */
     static final Kind LOAD_TOO_MUCH = Code.of(
