@@ -5,8 +5,8 @@ import java.util.Optional;
 
 /**
  * Find the values of some variables, each within its bounds, that keep every equation and make one of them, or a sum of
- * them, as great as can be. Variables and factors lie in plain arrays: a stack asks dozens of programs of a few dozen
- * variables, which take no longer to be solved than to be written down.
+ * them, as great as can be. Variables and factors lie in plain arrays, which the next program uses again: a stack asks
+ * dozens of programs of a few dozen variables, which take no longer to be solved than to be written down.
  */
 public final class LinearProgram {
     /** A sum of factor times variable, to which terms are added. */
@@ -21,6 +21,11 @@ public final class LinearProgram {
         /** One variable, so many times. */
         public static Sum of(int variable, double factor) {
             return new Sum().add(variable, factor);
+        }
+
+        /** Makes it the sum of nothing again. */
+        public void clear() {
+            terms = 0;
         }
 
         /** Adds a variable so many times; what it is already in the sum stays. */
@@ -52,18 +57,6 @@ public final class LinearProgram {
             return value;
         }
 
-        int terms() {
-            return terms;
-        }
-
-        int variable(int term) {
-            return variables[term];
-        }
-
-        double factor(int term) {
-            return factors[term];
-        }
-
         /** Puts its factors where their variables have their places. */
         private void into(double[] row) {
             for (int i = 0; i < terms; i++) {
@@ -86,11 +79,26 @@ public final class LinearProgram {
         }
     }
 
+    private final Simplex simplex = new Simplex();
     private double[] most = new double[32];
     private int unknowns;
-    private Sum[] equations = new Sum[16];
+
+    /** The terms of all equations, one after the other, where those of each begin, and what it comes to. */
+    private int[] variables = new int[128];
+
+    private double[] factors = new double[128];
+    private int[] begins = new int[17];
     private double[] sums = new double[16];
     private int count;
+
+    /** The factor of each variable in the sum that is to be great: scratch of an answer. */
+    private double[] aim = new double[0];
+
+    /** Forgets its variables and equations: what follows is another program. */
+    public void clear() {
+        unknowns = 0;
+        count = 0;
+    }
 
     /**
      * A variable that is not negative.
@@ -106,19 +114,54 @@ public final class LinearProgram {
         return unknowns++;
     }
 
-    /**
-     * A sum of variables is to be {@code comesTo}.
-     *
-     * @param sum kept as it is: nothing is added to it from here on
-     */
+    /** A sum of variables, as it is now, is to be {@code comesTo}. */
     public void equation(Sum sum, double comesTo) {
         if (count == sums.length) {
-            equations = Arrays.copyOf(equations, 2 * count);
+            begins = Arrays.copyOf(begins, 2 * count + 1);
             sums = Arrays.copyOf(sums, 2 * count);
         }
-        equations[count] = sum;
+        int from = begins[count];
+        int to = from + sum.terms;
+        if (to > variables.length) {
+            variables = Arrays.copyOf(variables, 2 * to);
+            factors = Arrays.copyOf(factors, 2 * to);
+        }
+        System.arraycopy(sum.variables, 0, variables, from, sum.terms);
+        System.arraycopy(sum.factors, 0, factors, from, sum.terms);
         sums[count] = comesTo;
-        count++;
+        begins[++count] = to;
+    }
+
+    int unknowns() {
+        return unknowns;
+    }
+
+    /** The greatest value of a variable, infinite for none; the least is 0. */
+    double most(int variable) {
+        return most[variable];
+    }
+
+    /** How many equations there are. */
+    int count() {
+        return count;
+    }
+
+    /** What an equation comes to. */
+    double sum(int equation) {
+        return sums[equation];
+    }
+
+    /** Where the terms of an equation begin, and those of the one before it end. */
+    int first(int equation) {
+        return begins[equation];
+    }
+
+    int variable(int term) {
+        return variables[term];
+    }
+
+    double factor(int term) {
+        return factors[term];
     }
 
     /**
@@ -138,11 +181,12 @@ public final class LinearProgram {
      * something bounds the sum.
      */
     public Optional<Solution> greatest(Sum sum) {
-        double[] aim = new double[unknowns];
+        if (aim.length < unknowns) {
+            aim = new double[most.length];
+        }
+        Arrays.fill(aim, 0, unknowns, 0);
         sum.into(aim);
-        double[] values = new Simplex(
-                        Arrays.copyOf(most, unknowns), Arrays.copyOf(equations, count), Arrays.copyOf(sums, count))
-                .greatest(aim);
+        double[] values = simplex.greatest(this, aim);
         return values.length < unknowns ? Optional.empty() : Optional.of(new Solution(values));
     }
 }

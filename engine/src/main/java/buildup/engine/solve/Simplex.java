@@ -1,6 +1,5 @@
 package buildup.engine.solve;
 
-import buildup.engine.solve.LinearProgram.Sum;
 import buildup.profiles.outline.Tolerance;
 import java.util.Arrays;
 
@@ -11,6 +10,7 @@ import java.util.Arrays;
  * circles (New finite pivoting rules for the simplex method, Mathematics of Operations Research 2, 1977; from memory).
  *
  * <p>It is made for some hundred variables. Whole libraries solve thousands, and take longer to load than a stack to answer.
+ * What it writes on is kept from one program to the next.
  */
 final class Simplex {
     /** No program of a stack or of an order for sticks comes near it: those take about as many steps as they have rows. */
@@ -19,27 +19,31 @@ final class Simplex {
     /** Steps without gain after which no step is chosen for its promise any more. */
     private static final int PATIENCE = 200;
 
-    private final int variables;
+    private static final int NOWHERE = -1;
+
+    private int variables;
 
     /** How far each variable may go; what stands in for a missing start follows the variables. */
-    private final double[] most;
+    private double[] most = new double[0];
+
+    private int count;
 
     /**
      * A row for each equation: the factors of the variables outside the basis, by column, then the value of the variable in
      * the basis. Columns of variables in the basis are all zeros but for a one, and are not written down.
      */
-    private final double[][] rows;
+    private double[][] rows = new double[0][];
 
     /** The variable of each column. */
-    private final int[] column;
+    private int[] column = new int[0];
 
     private int columns;
 
     /** The variable in the basis of each row; not less than {@link #variables} where none is yet. */
-    private final int[] basis;
+    private int[] basis = new int[0];
 
     /** Which variables are written as what they lack to their greatest value. */
-    private final boolean[] turned;
+    private boolean[] turned = new boolean[0];
 
     /** What one more of the variable of each column gains, then, with its sign turned, what has been gained. */
     private double[] gains = new double[0];
@@ -47,50 +51,74 @@ final class Simplex {
     private int steps;
 
     /** For each row, how far the variable that grows may go until that of the row reaches a bound: scratch of a step. */
-    private final double[] rooms;
+    private double[] rooms = new double[0];
 
-    /**
-     * A program.
-     *
-     * @param most the greatest value of each variable, infinite for none; the least is 0
-     * @param equations the sums of variables
-     * @param sums what each comes to
-     */
-    Simplex(double[] most, Sum[] equations, double[] sums) {
-        this.variables = most.length;
-        this.most = Arrays.copyOf(most, variables + sums.length);
-        Arrays.fill(this.most, variables, this.most.length, Double.POSITIVE_INFINITY);
-        this.rows = new double[sums.length][];
-        this.basis = new int[sums.length];
-        this.turned = new boolean[variables];
-        this.rooms = new double[sums.length];
-        double[] greatest = new double[sums.length];
-        double[] starts = begin(equations, sums, greatest);
-        this.column = new int[variables];
-        int[] at = new int[variables];
-        Arrays.fill(at, -1);
-        for (int i = 0; i < basis.length; i++) {
-            if (basis[i] < variables) {
-                at[basis[i]] = -2;
-            }
-        }
+    /** For each variable the column that it has at the start, {@link #NOWHERE} for one in the basis: scratch of a start. */
+    private int[] places = new int[0];
+
+    /** For each equation the factor of the variable that is its start, and the greatest factor: scratch of a start. */
+    private double[] starts = new double[0];
+
+    private double[] greatest = new double[0];
+
+    /** Writes the table of a program down, in the place of the one before. */
+    private void write(LinearProgram program) {
+        variables = program.unknowns();
+        count = program.count();
+        steps = 0;
+        makeRoom();
         for (int j = 0; j < variables; j++) {
-            if (at[j] == -1) {
-                at[j] = columns;
+            most[j] = program.most(j);
+            turned[j] = false;
+        }
+        Arrays.fill(most, variables, variables + count, Double.POSITIVE_INFINITY);
+        begin(program);
+        columns = 0;
+        for (int j = 0; j < variables; j++) {
+            if (places[j] != NOWHERE) {
+                places[j] = columns;
                 column[columns++] = j;
             }
         }
-        for (int i = 0; i < rows.length; i++) {
-            double times = basis[i] < variables ? 1 / starts[i] : scale(greatest[i], sums[i]);
-            rows[i] = new double[columns + 1];
-            for (int k = 0; k < equations[i].terms(); k++) {
-                int place = at[equations[i].variable(k)];
-                if (place >= 0) {
-                    rows[i][place] += times * equations[i].factor(k);
+        for (int i = 0; i < count; i++) {
+            double times = basis[i] < variables ? 1 / starts[i] : scale(greatest[i], program.sum(i));
+            double[] row = emptyRow(i);
+            for (int k = program.first(i); k < program.first(i + 1); k++) {
+                int place = places[program.variable(k)];
+                if (place != NOWHERE) {
+                    row[place] += times * program.factor(k);
                 }
             }
-            rows[i][columns] = Math.abs(times * sums[i]);
+            row[columns] = Math.abs(times * program.sum(i));
         }
+    }
+
+    private void makeRoom() {
+        if (most.length < variables + count) {
+            int room = 2 * (variables + count);
+            most = new double[room];
+            column = new int[room];
+            turned = new boolean[room];
+            gains = new double[room + 1];
+            places = new int[room];
+        }
+        if (rows.length < count) {
+            rows = Arrays.copyOf(rows, 2 * count);
+            basis = new int[rows.length];
+            rooms = new double[rows.length];
+            starts = new double[rows.length];
+            greatest = new double[rows.length];
+        }
+    }
+
+    /** A row that has room for all columns and the value of its variable. */
+    private double[] emptyRow(int i) {
+        if (rows[i] == null || rows[i].length <= columns) {
+            rows[i] = new double[columns + 1 + columns / 4];
+        } else {
+            Arrays.fill(rows[i], 0, columns + 1, 0);
+        }
+        return rows[i];
     }
 
     /** By what an equation is multiplied, that its sum is not negative and its greatest factor between 1/2 and 1. */
@@ -100,35 +128,33 @@ final class Simplex {
     }
 
     /**
-     * A variable without a limit that stands in one equation alone is that one's start, where it may take up its sum.
-     *
-     * @param greatest is filled with the greatest factor of each equation, its sign left out
-     * @return the factors of those starts, by equation
+     * A variable without a limit that stands in one equation alone is that one's start, where it may take up its sum. Notes
+     * the greatest factor of each equation, its sign left out.
      */
-    private double[] begin(Sum[] equations, double[] sums, double[] greatest) {
-        int[] times = new int[variables];
-        for (int i = 0; i < sums.length; i++) {
-            Sum equation = equations[i];
-            for (int k = 0; k < equation.terms(); k++) {
-                times[equation.variable(k)]++;
-                greatest[i] = Math.max(greatest[i], Math.abs(equation.factor(k)));
+    private void begin(LinearProgram program) {
+        // until places are given: in how many equations a variable stands
+        Arrays.fill(places, 0, variables, 0);
+        for (int i = 0; i < count; i++) {
+            greatest[i] = 0;
+            for (int k = program.first(i); k < program.first(i + 1); k++) {
+                places[program.variable(k)]++;
+                greatest[i] = Math.max(greatest[i], Math.abs(program.factor(k)));
             }
         }
-        double[] starts = new double[sums.length];
-        for (int i = 0; i < sums.length; i++) {
+        for (int i = 0; i < count; i++) {
             basis[i] = variables + i;
             double firm = Tolerance.SIMPLEX_FIRM * greatest[i];
-            for (int k = 0; k < equations[i].terms() && basis[i] >= variables; k++) {
-                int j = equations[i].variable(k);
-                double factor = equations[i].factor(k);
-                boolean takesUp = Math.abs(factor) > firm && factor * sums[i] >= 0;
-                if (times[j] == 1 && Double.isInfinite(most[j]) && takesUp) {
+            for (int k = program.first(i); k < program.first(i + 1) && basis[i] >= variables; k++) {
+                int j = program.variable(k);
+                double factor = program.factor(k);
+                boolean takesUp = Math.abs(factor) > firm && factor * program.sum(i) >= 0;
+                if (places[j] == 1 && Double.isInfinite(most[j]) && takesUp) {
                     basis[i] = j;
                     starts[i] = factor;
+                    places[j] = NOWHERE;
                 }
             }
         }
-        return starts;
     }
 
     /**
@@ -137,16 +163,17 @@ final class Simplex {
      *
      * @param aim the factor of each variable in that sum
      */
-    double[] greatest(double[] aim) {
+    double[] greatest(LinearProgram program, double[] aim) {
+        write(program);
         return start() && climb(aim) ? values() : new double[0];
     }
 
     /** Finds values that keep all equations: what they still lack is made as small as can be. */
     private boolean start() {
-        gains = new double[columns + 1];
+        Arrays.fill(gains, 0, columns + 1, 0);
         double all = 0;
         boolean lacking = false;
-        for (int i = 0; i < rows.length; i++) {
+        for (int i = 0; i < count; i++) {
             all = Math.max(all, rows[i][columns]);
             if (basis[i] >= variables) {
                 lacking = true;
@@ -159,13 +186,13 @@ final class Simplex {
             climb();
         }
         double lacks = 0;
-        for (int i = 0; i < rows.length; i++) {
+        for (int i = 0; i < count; i++) {
             lacks += basis[i] < variables ? 0 : rows[i][columns];
         }
         if (lacks > Tolerance.COINCIDENT * all) {
             return false;
         }
-        for (int i = 0; i < rows.length; i++) {
+        for (int i = 0; i < count; i++) {
             if (basis[i] >= variables) {
                 settle(i);
             }
@@ -188,16 +215,16 @@ final class Simplex {
         if (best >= 0) {
             enter(best, i);
         } else {
-            Arrays.fill(rows[i], 0);
+            Arrays.fill(rows[i], 0, columns + 1, 0);
         }
     }
 
     private boolean climb(double[] aim) {
-        gains = new double[columns + 1];
+        gains[columns] = 0;
         for (int c = 0; c < columns; c++) {
             gains[c] = gain(aim, column[c]);
         }
-        for (int i = 0; i < rows.length; i++) {
+        for (int i = 0; i < count; i++) {
             if (basis[i] < variables) {
                 subtract(gains, gain(aim, basis[i]), rows[i]);
             }
@@ -260,7 +287,7 @@ final class Simplex {
     private int leaving(int next) {
         double own = most[column[next]];
         double least = own;
-        for (int i = 0; i < rows.length; i++) {
+        for (int i = 0; i < count; i++) {
             double factor = rows[i][next];
             double size = Math.abs(factor);
             if (size > Tolerance.SIMPLEX_DUST) {
@@ -273,7 +300,7 @@ final class Simplex {
         }
         int found = -1;
         double greatest = 0;
-        for (int i = 0; i < rows.length; i++) {
+        for (int i = 0; i < count; i++) {
             if (rooms[i] <= least) {
                 double size = Math.abs(rows[i][next]);
                 if (found < 0 || size > greatest) {
@@ -294,8 +321,8 @@ final class Simplex {
     /** From here on the variable of a column is counted from its other bound. */
     private void turn(int c) {
         int j = column[c];
-        for (double[] row : rows) {
-            turn(row, c, most[j]);
+        for (int i = 0; i < count; i++) {
+            turn(rows[i], c, most[j]);
         }
         turn(gains, c, most[j]);
         turned[j] = !turned[j];
@@ -325,7 +352,7 @@ final class Simplex {
             row[j] *= by;
         }
         row[c] = by;
-        for (int other = 0; other < rows.length; other++) {
+        for (int other = 0; other < count; other++) {
             if (other != i) {
                 exchange(rows[other], c, row);
             }
@@ -343,7 +370,8 @@ final class Simplex {
     private void drop(int c) {
         columns--;
         column[c] = column[columns];
-        for (double[] row : rows) {
+        for (int i = 0; i < count; i++) {
+            double[] row = rows[i];
             row[c] = row[columns];
             row[columns] = row[columns + 1];
         }
@@ -369,7 +397,7 @@ final class Simplex {
 
     private double[] values() {
         double[] values = new double[variables];
-        for (int i = 0; i < rows.length; i++) {
+        for (int i = 0; i < count; i++) {
             if (basis[i] < variables) {
                 values[basis[i]] = Math.max(0, Math.min(most[basis[i]], rows[i][columns]));
             }

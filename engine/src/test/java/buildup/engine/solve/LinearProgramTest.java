@@ -140,6 +140,27 @@ class LinearProgramTest {
         assertThat(program.greatest(Sum.of(x, 1))).isEmpty();
     }
 
+    /** A program that is wiped and written anew holds nothing of those before it, whether they were larger or smaller. */
+    @Test
+    void what_was_written_before_does_not_matter() {
+        LinearProgram paper = new LinearProgram();
+        int solved = 0;
+        for (long seed = 1; seed <= 200; seed++) {
+            Puzzle puzzle = seed % 2 == 0 ? Puzzle.of(seed) : Puzzle.ofMotion(seed);
+            paper.clear();
+            Optional<Solution> again = puzzle.ours(paper);
+            Optional<Solution> fresh = puzzle.ours();
+            assertThat(again.isPresent()).as("seed %d", seed).isEqualTo(fresh.isPresent());
+            for (int i = 0; fresh.isPresent() && i < puzzle.most().length; i++) {
+                assertThat(again.get().value(i))
+                        .as("seed %d", seed)
+                        .isEqualTo(fresh.get().value(i));
+            }
+            solved += fresh.isPresent() ? 1 : 0;
+        }
+        assertThat(solved).isBetween(60, 190);
+    }
+
     /** One random program, for both solvers. */
     private record Puzzle(double[] most, double[][] rows, double[] sums) {
         /** As the motions of a stack are: most sums are 0, factors are few and alike, rows say the same twice. */
@@ -192,7 +213,10 @@ class LinearProgramTest {
         }
 
         Optional<Solution> ours() {
-            LinearProgram program = new LinearProgram();
+            return ours(new LinearProgram());
+        }
+
+        Optional<Solution> ours(LinearProgram program) {
             for (double one : most) {
                 program.atLeastZero(one);
             }

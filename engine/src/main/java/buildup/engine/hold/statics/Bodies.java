@@ -3,6 +3,7 @@ package buildup.engine.hold.statics;
 import buildup.engine.hold.statics.Model.Weight;
 import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Section;
+import buildup.engine.solve.LinearProgram;
 import buildup.profiles.outline.Point;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +18,9 @@ final class Bodies {
 
     private final Point[] centroids;
     private final List<Weight> weights;
+    /** What programs are written on, one after the other: most of what a small program takes is room for it. */
+    private final LinearProgram program = new LinearProgram();
+
     private List<Gaps.Gap> gaps = List.of();
     private boolean measured;
 
@@ -35,6 +39,11 @@ final class Bodies {
         this.free = List.copyOf(pieces);
         this.moving = pieces.stream().mapToInt(Integer::intValue).toArray();
         this.weights = List.copyOf(own);
+    }
+
+    LinearProgram program() {
+        program.clear();
+        return program;
     }
 
     Section section() {

@@ -2,6 +2,7 @@ package buildup.engine.hold.statics;
 
 import buildup.engine.hold.statics.Model.Weight;
 import buildup.engine.section.compose.Section;
+import buildup.engine.solve.LinearProgram;
 import buildup.profiles.outline.Point;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -173,6 +174,11 @@ public final class Cluster {
         return places > 1
                 && (carried.isEmpty()
                         || (back <= carried.get(0).out() && carried.get(0).out() <= face));
+    }
+
+    /** Paper for a program about it, wiped; what was written there before is gone. */
+    LinearProgram program() {
+        return bodies.program();
     }
 
     /** Where the weight of a body acts. */

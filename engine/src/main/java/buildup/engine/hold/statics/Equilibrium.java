@@ -57,7 +57,7 @@ public final class Equilibrium {
 
     /** @param sign 1 for the greatest, -1 for the least */
     private static Optional<Double> factor(Cluster cluster, List<Weight> dead, List<Weight> live, int sign) {
-        LinearProgram program = new LinearProgram();
+        LinearProgram program = cluster.program();
         int factor = program.atLeastZero(NO_LIMIT);
         int[] numbers = new int[cluster.forces().size()];
         for (int i = 0; i < numbers.length; i++) {
@@ -91,7 +91,7 @@ public final class Equilibrium {
     }
 
     private static OptionalDouble least(Cluster cluster, List<Weight> weights, Set<Force> added) {
-        LinearProgram program = new LinearProgram();
+        LinearProgram program = cluster.program();
         int count = program.atLeastZero(NO_LIMIT);
         int[] numbers = new int[cluster.forces().size()];
         for (int i = 0; i < numbers.length; i++) {

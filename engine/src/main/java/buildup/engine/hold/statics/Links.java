@@ -12,10 +12,10 @@ final class Links {
     static final int NONE = -1;
 
     /** For each link the body that it starts from. */
-    private final int[] ends;
+    private int[] ends;
 
     /** For each link the next one of its body. */
-    private final int[] next;
+    private int[] next;
 
     /** For each body its first and last link, and how many it has. */
     private final int[] first;
@@ -24,20 +24,22 @@ final class Links {
     private final int[] degree;
 
     /** For each pair its first and last force; for each force the next one of its pair. */
-    private final int[] firstForce;
+    private int[] firstForce;
 
-    private final int[] lastForce;
+    private int[] lastForce;
     private final int[] nextForce;
     private int pairs;
 
     Links(int bodies, int forces) {
-        this.ends = new int[2 * forces];
-        this.next = new int[2 * forces];
+        // most bodies touch one or two more than came before them
+        int room = 2 * bodies;
+        this.ends = new int[2 * room];
+        this.next = new int[2 * room];
         this.first = new int[bodies];
         this.last = new int[bodies];
         this.degree = new int[bodies];
-        this.firstForce = new int[forces];
-        this.lastForce = new int[forces];
+        this.firstForce = new int[room];
+        this.lastForce = new int[room];
         this.nextForce = new int[forces];
         Arrays.fill(first, NONE);
     }
@@ -61,6 +63,12 @@ final class Links {
             if (other(link) == wanted) {
                 return link >> 1;
             }
+        }
+        if (pairs == firstForce.length) {
+            ends = Arrays.copyOf(ends, 4 * pairs);
+            next = Arrays.copyOf(next, 4 * pairs);
+            firstForce = Arrays.copyOf(firstForce, 2 * pairs);
+            lastForce = Arrays.copyOf(lastForce, 2 * pairs);
         }
         firstForce[pairs] = NONE;
         append(a, 2 * pairs);

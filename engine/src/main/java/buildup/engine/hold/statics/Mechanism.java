@@ -27,7 +27,7 @@ public final class Mechanism {
     private static final int NUMBERS = 6;
 
     private final Cluster cluster;
-    private final LinearProgram program = new LinearProgram();
+    private final LinearProgram program;
 
     /** What weights do less what fasteners take. */
     private final Sum work = new Sum();
@@ -40,6 +40,9 @@ public final class Mechanism {
 
     /** How far contacts part and fasteners give, each with what that counts. */
     private final Sum slack = new Sum();
+
+    /** How far two bodies part: written anew for each force. */
+    private final Sum parting = new Sum();
 
     /** How far contacts rub. */
     private final Sum rubs = new Sum();
@@ -55,6 +58,7 @@ public final class Mechanism {
     private Mechanism(Cluster cluster, double all, boolean closing, boolean rubbing) {
         this.cluster = cluster;
         this.all = all;
+        this.program = cluster.program();
         for (int i = 0; i < NUMBERS * cluster.size(); i++) {
             program.atLeastZero(Double.POSITIVE_INFINITY);
         }
@@ -277,7 +281,7 @@ public final class Mechanism {
             // it holds nothing
             return;
         }
-        Sum parting = parting(force, force.way());
+        part(force, force.way());
         int parts = program.atLeastZero(Double.POSITIVE_INFINITY);
         parting.add(parts, -1);
         if (force.limited()) {
@@ -310,24 +314,23 @@ public final class Mechanism {
     }
 
     private void rub(Force force) {
-        Sum rubbing = parting(force, force.way().left().unit());
+        part(force, force.way().left().unit());
         for (int sign = 1; sign >= -1; sign -= 2) {
             int way = program.atLeastZero(Double.POSITIVE_INFINITY);
-            rubbing.add(way, sign);
+            parting.add(way, sign);
             rubs.add(way, 1);
         }
-        program.equation(rubbing, 0);
+        program.equation(parting, 0);
     }
 
-    /** How far the two bodies of a force part in a direction. */
-    private Sum parting(Force force, Point way) {
-        Sum parting = new Sum();
-        parting(cluster.place(force.on()), 1, force.at(), way, parting);
-        parting(cluster.place(force.against()), -1, force.at(), way, parting);
-        return parting;
+    /** Writes down how far the two bodies of a force part in a direction. */
+    private void part(Force force, Point way) {
+        parting.clear();
+        part(cluster.place(force.on()), 1, force.at(), way);
+        part(cluster.place(force.against()), -1, force.at(), way);
     }
 
-    private void parting(int place, int sign, Point spot, Point way, Sum out) {
+    private void part(int place, int sign, Point spot, Point way) {
         if (place < 0) {
             return;
         }
@@ -336,9 +339,9 @@ public final class Mechanism {
         double lever = (spot.x() - centroid.x()) * way.y() - (spot.y() - centroid.y()) * way.x();
         for (int i = 0; i < 2; i++) {
             double half = i == 0 ? sign : -sign;
-            out.add(at + i, half * way.x());
-            out.add(at + 2 + i, half * way.y());
-            out.add(at + 4 + i, half * lever);
+            parting.add(at + i, half * way.x());
+            parting.add(at + 2 + i, half * way.y());
+            parting.add(at + 4 + i, half * lever);
         }
     }
 

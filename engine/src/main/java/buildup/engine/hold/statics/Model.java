@@ -225,8 +225,11 @@ public final class Model {
 
     /** The same with some pieces made one with another body. */
     public Model welded(List<Integer> some, int to) {
-        List<Force> more = new ArrayList<>(forces);
-        some.forEach(piece -> weld(piece, to, more));
+        List<Force> more = new ArrayList<>(forces.size() + some.size());
+        more.addAll(forces);
+        for (int piece : some) {
+            weld(piece, to, more);
+        }
         return of(more);
     }
 
