@@ -56,6 +56,9 @@ public record Searched(
     /** What a figure is held against. */
     private static final Pattern LIMIT = Pattern.compile("(?:[<>=\u2264\u2265]| near | within )(.*)");
 
+    /** So many choices of a size are looked at for some that make no stack. */
+    private static final int MOST_LOOKS = 64;
+
     /** The option that asks about a rule. */
     private static final String WHY = "--why";
 
@@ -264,6 +267,7 @@ public record Searched(
                         .with("count", result.space().toString())
                         .with("tries", Figure.count(result.judged())));
             }
+            free.sizes().forEach(size -> noStack(size, judge, said));
             result.idle()
                     .forEach(size -> said.add(SearchNotices.IDLE
                             .with("place", size.place())
@@ -294,6 +298,39 @@ public record Searched(
                     Optional.empty(),
                     nothing.stacks,
                     said.sorted());
+        }
+
+        /** Choices that make no stack are told with what is refused there: they must not pass for stacks that fail a line. */
+        private void noStack(FreeSize size, StackJudge judge, Notices said) {
+            int at = free.sizes().indexOf(size);
+            List<List<String>> looked = new ArrayList<>();
+            int count = size.choices().size();
+            int step = (count + MOST_LOOKS - 1) / MOST_LOOKS;
+            for (int choice = 0; choice < count; choice += step) {
+                List<String> texts = new ArrayList<>(free.sizes().stream()
+                        .map(other -> other.choices().get(other.now()))
+                        .toList());
+                texts.set(at, size.choices().get(choice));
+                looked.add(texts);
+            }
+            List<List<String>> none = looked.stream()
+                    .filter(texts -> !limits.stopped().getAsBoolean()
+                            && !judge.judge(texts).built())
+                    .toList();
+            none.stream()
+                    .findFirst()
+                    .ifPresent(texts -> said.add(SearchNotices.NO_STACK
+                            .with("place", size.place())
+                            .with("typed", texts.get(at))
+                            .with(
+                                    "why",
+                                    nothing.stacks.apply(texts).notices().stream()
+                                            .findFirst()
+                                            .map(Notice::sentence)
+                                            .orElse(Phrase.of("")))
+                            .with("looked", Figure.count(looked.size()))
+                            .with("count", Figure.count(none.size()))
+                            .at(size.mark())));
         }
 
         /** A limit that changes with what is sought is none: it would be held as it is today. */

@@ -25,7 +25,7 @@ public final class GoodsReader {
     private static final int MOST_IN_A_BOX = 100_000;
     private static final Length THICKEST_BEAD = Length.inches(1);
     private static final Pattern WHOLE = Pattern.compile("\\d{1,6}");
-    private static final Pattern SHARE = Pattern.compile("(\\d{1,3}(?:\\.\\d{1,3})?) ?%");
+    private static final Pattern SHARE = Pattern.compile("(\\d{1,3}(?:\\.\\d{1,9})?) ?%");
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
     private final Notices notices;

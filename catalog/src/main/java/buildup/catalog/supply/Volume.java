@@ -23,7 +23,7 @@ public record Volume(BigDecimal cubicInches, String words) {
     /** A container that nobody lifts: a slip of the point or of the unit. */
     private static final BigDecimal MOST = GALLON.multiply(BigDecimal.valueOf(1000));
 
-    private static final Pattern VOLUME = Pattern.compile("(\\d{1,6}(?:\\.\\d{1,4})?|\\d{1,3}/\\d{1,3}) ?([a-z ]+)");
+    private static final Pattern VOLUME = Pattern.compile("(\\d{1,6}(?:\\.\\d{1,9})?|\\d{1,3}/\\d{1,3}) ?([a-z ]+)");
 
     /** A volume with its unit; nothing when it cannot be read, is nothing, or is more than 1,000 gallons. */
     public static Optional<Volume> read(String text) {

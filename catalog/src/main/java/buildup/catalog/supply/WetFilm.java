@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
 public record WetFilm(Length thickness) {
     private static final double GALLON = 231;
     private static final double FOOT = 144;
-    private static final Pattern SPREAD = Pattern.compile("(\\d{1,5}(?:\\.\\d{1,3})?) ?(ft2/gal|ft2/qt|m2/l)");
+    private static final Pattern SPREAD = Pattern.compile("(\\d{1,5}(?:\\.\\d{1,9})?) ?(ft2/gal|ft2/qt|m2/l)");
 
     /** An area for each volume, as {@code 400 ft2/gal} or {@code 10 m2/L}; nothing when it is none, or no area. */
     public static Optional<WetFilm> read(String text) {

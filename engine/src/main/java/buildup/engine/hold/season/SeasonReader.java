@@ -18,8 +18,8 @@ import java.util.regex.Pattern;
 
 /** Reads {@code seasons:}. What is wrong with an entry is refused, and the entry left out. */
 final class SeasonReader {
-    private static final Pattern PERCENT = Pattern.compile("(\\d{1,4}(?:\\.\\d{1,6})?) ?%?");
-    private static final Pattern DEGREES = Pattern.compile("(-?\\d{1,4}(?:\\.\\d{1,6})?) ?\\u00B0? ?([FCfc]?)");
+    private static final Pattern PERCENT = Pattern.compile("(\\d{1,4}(?:\\.\\d{1,9})?) ?%?");
+    private static final Pattern DEGREES = Pattern.compile("(-?\\d{1,4}(?:\\.\\d{1,9})?) ?\\u00B0? ?([FCfc]?)");
 
     /** Above it wood is green and keeps its size, %: fiber saturation, Wood Handbook ch. 13, equation 13-3. */
     private static final double GREEN = 30;

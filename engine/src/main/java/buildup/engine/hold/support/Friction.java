@@ -17,7 +17,7 @@ public final class Friction {
         if (text.isEmpty()) {
             return OptionalDouble.empty();
         }
-        if (!text.get().text().matches("0|1|1\\.0{1,4}|0?\\.[0-9]{1,4}")) {
+        if (!text.get().text().matches("0|1|1\\.0{1,9}|0?\\.[0-9]{1,9}")) {
             notices.add(SupportNotices.NOT_A_FRICTION
                     .with("asked", text.get().text())
                     .at(text.get().mark()));

@@ -26,7 +26,7 @@ public final class Loads {
     /** 1 lb/ft = 4.4482216152605 N / 0.3048 m: pound-force and foot by definition (NIST SP 811, B.8; from memory). */
     private static final double NEWTONS_PER_METRE = 4.4482216152605 / 0.3048;
 
-    private static final Pattern LOAD = Pattern.compile("([0-9]{1,6}(?:\\.[0-9]{1,6})?) *(lb/ft|N/m)?");
+    private static final Pattern LOAD = Pattern.compile("([0-9]{1,6}(?:\\.[0-9]{1,9})?) *(lb/ft|N/m)?");
 
     private Loads() {}
 

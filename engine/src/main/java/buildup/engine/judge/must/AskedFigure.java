@@ -1,5 +1,6 @@
 package buildup.engine.judge.must;
 
+import buildup.shared.figure.Figure;
 import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
 import buildup.shared.sheet.Row;
@@ -9,6 +10,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** A figure of the sheets that a line asks for, with the names that narrow it down. */
@@ -70,6 +72,13 @@ public final class AskedFigure {
     /** How its sheet rounds it. */
     Rounding rounding() {
         return source.rounding();
+    }
+
+    /** An amount of it as its sheet tells it. */
+    public Optional<Figure> told(OptionalDouble amount) {
+        return amount.isPresent()
+                ? Optional.of(Figure.of(quantity(), amount.getAsDouble()).rounded(rounding()))
+                : Optional.empty();
     }
 
     /** Whether a row of its sheet is one that its words speak of. */

@@ -59,6 +59,13 @@ public final class SearchNotices {
                     "If none of them matters to it either, take its choices out: the search has {times} times as many"
                             + " stacks for them.");
 
+    /** A choice that no stack can be made with. */
+    public static final Kind NO_STACK = Code.of(
+                    "choice-makes-no-stack", "With some choice of a free size no stack can be put together.")
+            .note(
+                    "With '{place}' at {typed}, all others as they are today, no stack can be put together: {why}",
+                    "Of {looked} choices of it that were looked at, {count} make none and are no answer.");
+
     /** A limit that moves with what is sought. */
     public static final Kind FREE_LIMIT = Code.of(
                     "limit-is-free", "A line under 'must:' or 'wish:' holds a figure against a size that is free.")

@@ -78,7 +78,7 @@ public final class SearchSheets {
                         answer(),
                         sheets -> sheets.result.nearest().map(one -> sheets.named("nearest", one)))
                 .json()
-                .many("turning", "turning", turning(), sheets -> sheets.result.turning())
+                .many("turning", "turning", turning(), SearchSheets::turns)
                 .json()
                 .words("stacks", "stacks", sheets -> sheets.result.space().toString())
                 .json()
@@ -192,24 +192,46 @@ public final class SearchSheets {
                 .orElse(OptionalDouble.empty());
     }
 
-    private static Columns<Turning> turning() {
-        return Columns.<Turning>inner()
-                .words("key", "size", Turning::key)
-                .words("rule", "rule", Turning::rule)
-                .measure("value", "at", Quantity.LENGTH, Rounding.FINE, Turning::value)
+    /** A place where a rule turns, and where along that size it turns again on either side. */
+    private record Turns(Turning turning, Optional<Turning> before, Optional<Turning> behind) {}
+
+    private List<Turns> turns() {
+        List<Turning> all = result.turning();
+        return IntStream.range(0, all.size())
+                .mapToObj(i -> new Turns(all.get(i), along(all, i - 1, i), along(all, i + 1, i)))
+                .toList();
+    }
+
+    /** The turn of one number, where it is one of the same rule along the same size as another. */
+    private static Optional<Turning> along(List<Turning> all, int number, int other) {
+        return number < 0 || number == all.size()
+                ? Optional.empty()
+                : Optional.of(all.get(number))
+                        .filter(turn -> turn.key().equals(all.get(other).key())
+                                && turn.rule().equals(all.get(other).rule()));
+    }
+
+    private static Columns<Turns> turning() {
+        return Columns.<Turns>inner()
+                .words("key", "size", turn -> turn.turning().key())
+                .words("rule", "rule", turn -> turn.turning().rule())
+                .measure(
+                        "value",
+                        "at",
+                        Quantity.LENGTH,
+                        Rounding.FINE,
+                        turn -> turn.turning().value())
                 .json()
                 .saying(
                         "at",
                         "turns at",
-                        turn -> Phrase.of("{at}")
-                                .with(
-                                        "at",
-                                        Figure.of(turn.quantity(), turn.value()).rounded(Rounding.FINE)))
-                .lengthIf("shop", "shop size", Turning::shop)
+                        turn -> Phrase.of("{at}").with("at", turn.turning().at()))
+                .lengthIf("shop", "shop size", turn -> turn.turning().shop())
                 .saying("met", "it is met", SearchSheets::met);
     }
 
-    private static Phrase met(Turning turn) {
+    private static Phrase met(Turns turns) {
+        Turning turn = turns.turning();
         double from = turn.metFrom().orElse(turn.value());
         double to = turn.metTo().orElse(turn.value());
         if (to - from > 2 * Tolerance.TOUCHING) {
@@ -220,7 +242,10 @@ public final class SearchSheets {
         if (turn.metAbove() == turn.metBelow()) {
             return Phrase.of(turn.metAbove() ? "on both sides" : "only there");
         }
-        return Phrase.of(turn.metAbove() ? "from there up" : "up to there");
+        Optional<Turning> end = turn.metAbove() ? turns.behind() : turns.before();
+        return end.map(other -> Phrase.of(turn.metAbove() ? "from there up to {end}" : "from {end} up to there")
+                        .with("end", other.at()))
+                .orElse(Phrase.of(turn.metAbove() ? "from there up" : "up to there"));
     }
 
     /** The stacks of the tables: today's, the best, the smallest change, or what gives up least. */
@@ -334,8 +359,8 @@ public final class SearchSheets {
         return Sheet.of("why", "WHAT EACH SIZE DOES TO IT, alone", why.orElse(List.of()))
                 .name("key", "size", WhyNot::key)
                 .words("now", "now", WhyNot::now)
-                .amountIf("least", "least", one -> one.rule().figure().quantity(), WhyNot::least)
-                .amountIf("most", "most", one -> one.rule().figure().quantity(), WhyNot::most)
+                .figureIf("least", "least", one -> one.rule().figure().told(one.least()))
+                .figureIf("most", "most", one -> one.rule().figure().told(one.most()))
                 .flag("matters", "it matters", WhyNot::matters)
                 .json()
                 .wordsIf("meets", "meets it at", WhyNot::meets)
@@ -346,6 +371,8 @@ public final class SearchSheets {
                         one -> one.turning().stream()
                                 .mapToDouble(Turning::value)
                                 .findFirst())
+                .json()
+                .sayingIf("places", "turns at", WhyNot::places)
                 .names("gives", "then gives", WhyNot::gives)
                 .sheet()
                 .askedIf(why.isPresent());

@@ -341,7 +341,7 @@ public final class StackSearch {
                 most,
                 today.built() && today.musts().get(0).met(),
                 meets.map(free.choices()::get),
-                meets.isPresent() && free.scaled() ? turnings.nearest(size, 0) : Optional.empty(),
+                meets.isPresent() && free.scaled() ? turnings.nearest(size, 0) : List.of(),
                 gives);
     }
 

@@ -1,6 +1,9 @@
 package buildup.engine.judge.search;
 
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.figure.Figure;
 import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
 import java.util.OptionalDouble;
 
 /**
@@ -8,8 +11,8 @@ import java.util.OptionalDouble;
  *
  * @param key the place of the size in the document
  * @param rule as written
- * @param quantity what the size counts: a length or an angle
- * @param value where it turns, in, or in degrees
+ * @param quantity what the size counts
+ * @param value where it turns, in, or in degrees, or in the unit of the quantity
  * @param shop the nearest 16th of an inch, or millimeter in a metric document, at which the rule is met;
  *     absent where neither of the two beside it does
  * @param metAbove whether the rule is met on the side of greater sizes
@@ -26,4 +29,14 @@ public record Turning(
         boolean metAbove,
         boolean metBelow,
         OptionalDouble metFrom,
-        OptionalDouble metTo) {}
+        OptionalDouble metTo) {
+    /** Where it turns, as people read it. */
+    Figure at() {
+        return Figure.of(quantity, value).rounded(Rounding.FINE);
+    }
+
+    /** Whether a size is this place, or lies on the stretch round it on which the rule is met. */
+    boolean reaches(double size) {
+        return size >= metFrom.orElse(value) - Tolerance.TOUCHING && size <= metTo.orElse(value) + Tolerance.TOUCHING;
+    }
+}

@@ -88,25 +88,37 @@ final class Turnings {
         return found;
     }
 
-    /** Where the figure passes the value; where it never does, as one that is nothing or more, where the rule is met. */
+    /**
+     * Where the figure passes the value, or else where the rule is met on one side and not on the other: one place between
+     * any two that were looked at.
+     */
     private List<Turning> along(int size, int rule, List<Double> at, List<StackJudgment> judged) {
-        List<Predicate<StackJudgment>> sides = List.of(
-                one -> beyond(one, rule) < 0, one -> one.musts().get(rule).met());
         List<Turning> found = new ArrayList<>();
-        for (Predicate<StackJudgment> side : sides) {
-            if (!found.isEmpty()) {
-                break;
+        for (int i = 0; i + 1 < at.size(); i++) {
+            double low = beyond(judged.get(i), rule);
+            double high = beyond(judged.get(i + 1), rule);
+            if (Double.isFinite(low) && Double.isFinite(high) && low < 0 != high < 0) {
+                found.add(turning(size, rule, at.get(i), at.get(i + 1), one -> beyond(one, rule) < 0, at));
             }
-            for (int i = 0; i + 1 < at.size(); i++) {
-                StackJudgment low = judged.get(i);
-                StackJudgment high = judged.get(i + 1);
-                boolean known = Double.isFinite(beyond(low, rule)) && Double.isFinite(beyond(high, rule));
-                if (known && side.test(low) != side.test(high)) {
-                    found.add(turning(size, rule, at.get(i), at.get(i + 1), side, at));
+        }
+        List<Turning> passed = List.copyOf(found);
+        for (int i = 0; i + 1 < at.size(); i++) {
+            StackJudgment low = judged.get(i);
+            StackJudgment high = judged.get(i + 1);
+            if (low.built() && high.built() && met(low, rule) != met(high, rule)) {
+                Turning turn = turning(size, rule, at.get(i), at.get(i + 1), one -> met(one, rule), at);
+                // the ends of a stretch round a place where the figure passes its value are told with that place
+                if (passed.stream().noneMatch(other -> other.reaches(turn.value()))) {
+                    found.add(turn);
                 }
             }
         }
+        found.sort(Comparator.comparingDouble(Turning::value));
         return found;
+    }
+
+    private static boolean met(StackJudgment judged, int rule) {
+        return judged.musts().get(rule).met();
     }
 
     private StackJudgment judged(int size, double amount) {
@@ -127,14 +139,16 @@ final class Turnings {
     private Turning turning(
             int size, int rule, double from, double to, Predicate<StackJudgment> side, List<Double> looked) {
         boolean lowSide = side.test(judged(size, from));
+        FreeSize free = space.sizes().get(size);
         Edge edge = edge(from, to, middle -> {
             StackJudgment there = judged(size, middle);
-            return Double.isNaN(beyond(there, rule)) ? Optional.empty() : Optional.of(side.test(there) == lowSide);
+            return there.built() ? Optional.of(side.test(there) == lowSide) : Optional.empty();
         });
-        double value = round(size, rule, (edge.before() + edge.behind()) / 2);
+        double value = edge.closed() && !free.spelling().coarse()
+                ? round(size, rule, (edge.before() + edge.behind()) / 2)
+                : ofTheMet(size, rule, edge);
         boolean below = met(size, rule, from, value, to);
         boolean above = met(size, rule, to, value, from);
-        FreeSize free = space.sizes().get(size);
         boolean about = rules.get(rule).relation() == MustRule.Relation.EQUAL && met(size, rule, value);
         List<Double> down = looked.stream()
                 .filter(amount -> amount < value)
@@ -165,8 +179,18 @@ final class Turnings {
                 toEnd ? OptionalDouble.empty() : most);
     }
 
-    /** Two sizes beside each other: at one something is still so, at the other it is not. */
-    private record Edge(double before, double behind) {}
+    /**
+     * Two sizes beside each other: at one something is still so, at the other it is not.
+     *
+     * @param closed whether they are as near to each other as a place is looked for
+     */
+    private record Edge(double before, double behind, boolean closed) {}
+
+    /** Where no size can be tried between two, the one at which the rule is met: nothing is told of what lies between. */
+    private double ofTheMet(int size, int rule, Edge edge) {
+        double at = met(size, rule, edge.before()) ? edge.before() : edge.behind();
+        return space.sizes().get(size).rounded(at);
+    }
 
     /**
      * Halves the way from a size at which something is so to one at which it is not.
@@ -176,10 +200,12 @@ final class Turnings {
     private static Edge edge(double from, double to, DoubleFunction<Optional<Boolean>> so) {
         double before = from;
         double behind = to;
+        boolean closed = true;
         for (int i = 0; i < HALVINGS; i++) {
             double middle = (before + behind) / 2;
             Optional<Boolean> there = so.apply(middle);
             if (there.isEmpty()) {
+                closed = false;
                 break;
             }
             if (there.get()) {
@@ -188,7 +214,7 @@ final class Turnings {
                 behind = middle;
             }
         }
-        return new Edge(before, behind);
+        return new Edge(before, behind, closed);
     }
 
     /** The size up to which the rule is met from one at which it is, on the way past these. */
@@ -252,11 +278,12 @@ final class Turnings {
     }
 
     /** Where a rule turns nearest to today's size. */
-    Optional<Turning> nearest(int size, int rule) {
+    List<Turning> nearest(int size, int rule) {
         FreeSize free = space.sizes().get(size);
         double today = free.amounts().get(free.now());
         return along(size).stream()
                 .filter(turning -> turning.rule().equals(rules.get(rule).text()))
-                .min(Comparator.comparingDouble(turning -> Math.abs(turning.value() - today)));
+                .sorted(Comparator.comparingDouble(turning -> Math.abs(turning.value() - today)))
+                .toList();
     }
 }

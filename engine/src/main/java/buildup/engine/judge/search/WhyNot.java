@@ -3,10 +3,11 @@ package buildup.engine.judge.search;
 import buildup.engine.judge.must.MustRule;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
-import buildup.shared.figure.Rounding;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -21,7 +22,8 @@ import java.util.OptionalDouble;
  * @param most the greatest
  * @param today whether today's stack meets the rule
  * @param meets the choice nearest to today's that meets the rule; absent when none does
- * @param turning where the rule turns nearest to today's size; absent where it never does, or where choices are no sizes
+ * @param turns where the rule turns, nearest to today's size first; none where it never does, or where choices are no
+ *     sizes
  * @param gives the rules that are met today and not with that choice
  */
 public record WhyNot(
@@ -32,19 +34,36 @@ public record WhyNot(
         OptionalDouble most,
         boolean today,
         Optional<String> meets,
-        Optional<Turning> turning,
+        List<Turning> turns,
         List<String> gives) {
     private static final Phrase NO_FIGURE = Phrase.of(
             "No stack of this document has the figure of '{rule}': look whether its piece has it in a report.");
 
-    /** Copies the list. */
+    /** Copies the lists. */
     public WhyNot {
+        turns = List.copyOf(turns);
         gives = List.copyOf(gives);
+    }
+
+    /** Where the rule turns nearest to today's size. */
+    public Optional<Turning> turning() {
+        return turns.stream().findFirst();
+    }
+
+    /** Every place where it turns, from the least up. */
+    Optional<Phrase> places() {
+        List<Figure> places = turns.stream()
+                .sorted(Comparator.comparingDouble(Turning::value))
+                .map(Turning::at)
+                .toList();
+        return turns.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Phrase.of("{at}").with("at", Listing.and(places)));
     }
 
     /** What the size itself counts. */
     Quantity quantity() {
-        return turning.map(Turning::quantity).orElse(Quantity.LENGTH);
+        return turning().map(Turning::quantity).orElse(Quantity.LENGTH);
     }
 
     /** Whether some choice has the figure of the rule. */
@@ -91,10 +110,10 @@ public record WhyNot(
         if (!one.matters()) {
             return Phrase.of("It does not hang on {size}.").with("size", one.key());
         }
-        return one.turning()
-                .map(turn -> Phrase.of("It turns at {size} {at}.")
+        return one.places()
+                .map(at -> Phrase.of("It turns at {size} {at}.")
                         .with("size", one.key())
-                        .with("at", Figure.of(one.quantity(), turn.value()).rounded(Rounding.FINE)))
+                        .with("at", at))
                 .orElseGet(() -> Phrase.of("It hangs on {size}.").with("size", one.key()));
     }
 }

@@ -30,6 +30,11 @@ public record FreeSize(
         return spelling.typed(amount);
     }
 
+    /** The nearest size that can be typed in their place. */
+    public double rounded(double amount) {
+        return spelling.rounded(amount);
+    }
+
     /**
      * Sizes near one that are short to type: the nearest sixteenth of an inch, then those of two decimals and more in the
      * unit of the size, and last the size itself.

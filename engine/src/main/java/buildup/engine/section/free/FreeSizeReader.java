@@ -3,18 +3,13 @@ package buildup.engine.section.free;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.document.Scalar;
 import buildup.shared.figure.Figure;
-import buildup.shared.figure.Quantity;
-import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
-import buildup.shared.length.Reading;
 import buildup.shared.notice.Kind;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -34,15 +29,12 @@ final class FreeSizeReader {
     private static final Pattern QUOTES = Pattern.compile("^[\"']|[\"']$");
     private static final Pattern NUMBER = Pattern.compile("-?[0-9]{1,9}(\\.[0-9]{1,9})?");
 
-    /** Keys that hold degrees. */
-    private static final Set<String> ANGLES = Set.of("altitude", "azimuth", "turn", "spring");
-
-    private final LengthReader lengths;
+    private final LengthUnit unit;
     private final BiFunction<String, LengthUnit, List<String>> families;
     private final Notices notices;
 
     FreeSizeReader(LengthUnit unit, BiFunction<String, LengthUnit, List<String>> families, Notices notices) {
-        this.lengths = new LengthReader(unit, Map.of());
+        this.unit = unit;
         this.families = families;
         this.notices = notices;
     }
@@ -67,7 +59,7 @@ final class FreeSizeReader {
         }
         Matcher any = ANY.matcher(text);
         if (any.matches() && place.endsWith("profile")) {
-            List<String> choices = families.apply(any.group(1).strip(), lengths.bareUnit());
+            List<String> choices = families.apply(any.group(1).strip(), unit);
             if (choices.isEmpty()) {
                 notices.add(
                         FreeNotices.NO_FAMILY.with("name", any.group(1).strip()).at(scalar.mark()));
@@ -90,13 +82,8 @@ final class FreeSizeReader {
         String text = scalar.text().strip();
         return now(text)
                 .or(() -> value(place, text))
-                .map(one -> new FreeSize(
-                        place,
-                        scalar.mark(),
-                        List.of(one),
-                        List.of(),
-                        0,
-                        new SizeSpelling(quantity(place), lengths.bareUnit(), false)));
+                .map(one ->
+                        new FreeSize(place, scalar.mark(), List.of(one), List.of(), 0, spelling(place, one, false)));
     }
 
     private static Optional<String> now(String text) {
@@ -109,7 +96,7 @@ final class FreeSizeReader {
         Matcher oneOf = ONE_OF.matcher(text);
         if (between.matches()) {
             return Stream.of(between.group(1), between.group(2))
-                    .filter(end -> amount(place, end).isPresent())
+                    .filter(end -> spelling(place, end, false).read(end).isPresent())
                     .findFirst();
         }
         return oneOf.matches() ? choices(oneOf.group(1)).findFirst() : Optional.empty();
@@ -135,7 +122,8 @@ final class FreeSizeReader {
     private Optional<FreeSize> chosen(String place, Scalar scalar, List<String> choices, Optional<String> now) {
         List<String> all = new ArrayList<>(choices);
         List<Double> amounts = new ArrayList<>();
-        choices.forEach(choice -> amount(place, choice).ifPresent(amounts::add));
+        SizeSpelling spelling = spelling(place, choices.get(0), false);
+        choices.forEach(choice -> spelling.read(choice).ifPresent(amounts::add));
         String today = now.map(String::strip).orElse(choices.get(0));
         int at = all.indexOf(today);
         if (at < 0) {
@@ -146,33 +134,21 @@ final class FreeSizeReader {
             return Optional.empty();
         }
         return Optional.of(new FreeSize(
-                place,
-                scalar.mark(),
-                all,
-                amounts.size() == all.size() ? amounts : List.of(),
-                at,
-                new SizeSpelling(quantity(place), lengths.bareUnit(), false)));
+                place, scalar.mark(), all, amounts.size() == all.size() ? amounts : List.of(), at, spelling));
     }
 
-    private static Quantity quantity(String place) {
-        return ANGLES.contains(place.substring(place.lastIndexOf('.') + 1)) ? Quantity.ANGLE : Quantity.LENGTH;
-    }
-
-    private OptionalDouble amount(String place, String text) {
-        if (quantity(place) == Quantity.ANGLE) {
-            return NUMBER.matcher(text).matches()
-                    ? OptionalDouble.of(Double.parseDouble(text))
-                    : OptionalDouble.empty();
-        }
-        return lengths.read(text) instanceof Reading.Good good
-                ? OptionalDouble.of(good.length().toInches())
-                : OptionalDouble.empty();
+    private SizeSpelling spelling(String place, String text, boolean bare) {
+        return SizeSpelling.like(text, FreeKeys.quantity(place), unit, bare);
     }
 
     private Optional<FreeSize> range(String place, Scalar scalar, Matcher words) {
+        boolean bare = NUMBER.matcher(words.group(1)).matches()
+                && NUMBER.matcher(words.group(2)).matches()
+                && NUMBER.matcher(words.group(3)).matches();
+        SizeSpelling spelling = spelling(place, words.group(1), bare);
         double[] ends = new double[3];
         for (int i = 0; i < 3; i++) {
-            OptionalDouble amount = amount(place, words.group(i + 1));
+            OptionalDouble amount = spelling.read(words.group(i + 1));
             if (amount.isEmpty()) {
                 notices.add(FreeNotices.NO_VALUE
                         .with("value", shortened(words.group(i + 1)))
@@ -196,10 +172,6 @@ final class FreeSizeReader {
                     .at(scalar.mark()));
             return Optional.empty();
         }
-        boolean bare = NUMBER.matcher(words.group(1)).matches()
-                && NUMBER.matcher(words.group(2)).matches()
-                && NUMBER.matcher(words.group(3)).matches();
-        SizeSpelling spelling = new SizeSpelling(quantity(place), lengths.bareUnit(), bare);
         return stepped(
                 place,
                 scalar,
@@ -213,7 +185,7 @@ final class FreeSizeReader {
             String place, Scalar scalar, double[] ends, int steps, SizeSpelling spelling, Optional<String> now) {
         List<Double> amounts = new ArrayList<>();
         for (int i = 0; i <= steps; i++) {
-            amounts.add(ends[0] + i * ends[2]);
+            amounts.add(spelling.rounded(ends[0] + i * ends[2]));
         }
         if (ends[1] - amounts.get(steps) > Tolerance.COINCIDENT) {
             amounts.add(ends[1]);
@@ -224,7 +196,7 @@ final class FreeSizeReader {
         }
         double today = amounts.get(0);
         if (now.isPresent()) {
-            OptionalDouble given = amount(place, now.get());
+            OptionalDouble given = spelling.read(now.get());
             if (given.isEmpty()
                     || given.getAsDouble() < ends[0] - Tolerance.COINCIDENT
                     || given.getAsDouble() > ends[1] + Tolerance.COINCIDENT) {
@@ -239,7 +211,7 @@ final class FreeSizeReader {
         int at = put(amounts, today);
         List<String> choices =
                 new ArrayList<>(amounts.stream().map(spelling::typed).toList());
-        now.ifPresent(words -> choices.set(at, words.strip()));
+        now.filter(spelling::isTyped).ifPresent(words -> choices.set(at, words.strip()));
         return Optional.of(new FreeSize(place, scalar.mark(), choices, amounts, at, spelling));
     }
 

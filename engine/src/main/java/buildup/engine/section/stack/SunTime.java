@@ -17,7 +17,7 @@ final class SunTime {
     private static final Pattern WORDS = Pattern.compile("(\\d{1,2})\\.? +([A-Za-z]{3,9})(?: +(\\d{4}))?");
     private static final Pattern NUMBERS = Pattern.compile("(?:(\\d{4})-)?(\\d{1,2})-(\\d{1,2})");
     private static final Pattern HOUR = Pattern.compile("(\\d{1,2})(?::([0-5]\\d))?");
-    private static final Pattern DECIMAL = Pattern.compile("[+-]?\\d{1,2}(?:\\.\\d{1,4})?");
+    private static final Pattern DECIMAL = Pattern.compile("[+-]?\\d{1,2}(?:\\.\\d{1,9})?");
 
     private SunTime() {}
 

@@ -1,0 +1,129 @@
+package buildup.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import buildup.engine.judge.search.SearchLimits;
+import buildup.engine.judge.search.SearchResult;
+import buildup.engine.judge.search.SearchSheets;
+import buildup.engine.judge.search.Turning;
+import buildup.engine.judge.search.WhyNot;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.figure.Quantity;
+import buildup.shared.notice.NoticeWords;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Searches along what is no length: loads, coefficients, counts. */
+class FreeOfOtherKindsTest {
+    /** A ledge on a ground that is screwed to the wall, with books on it. */
+    private static String shelf(String load) {
+        return """
+                units: in
+                wood: red-oak
+                space: { floor: -48, ceiling: 48, wall: { covering: 1/2 } }
+                pieces:
+                  - { name: ground, kind: nailer, profile: board 3/4 x 2-1/2, back: wall, bottom: datum }
+                  - { name: ledge, profile: board 3/4 x 5-1/2, lay: flat, back: wall, bottom: ground.top }
+                fastenings:
+                  - { name: ground screws, piece: ground, use: screw 8 x 2-1/2, at: { up: 1-1/4 } }
+                  - { name: ledge screws, piece: ledge, use: trim screw 7 x 3, at: { out: 3/8, up: ledge.top }, spacing: 8, first: 4 }
+                loads: [{ name: books, on: ledge, out: 3, load: "%s" }]
+                """.formatted(load);
+    }
+
+    private static SearchResult found(String yaml) {
+        return SearchedTest.search(yaml, SearchLimits.of(2000), Optional.empty())
+                .result()
+                .orElseThrow();
+    }
+
+    /** What a load of so much may grow by, from the answer of that stack itself. */
+    private static double factor(String load) {
+        String yaml = shelf("one of [" + load + ", 1], now " + load) + "must: [load factor >= 0]\n";
+        return found(yaml).today().candidate().judged().musts().get(0).figure().orElseThrow();
+    }
+
+    @Test
+    void every_quarter_of_a_pound_is_tried_and_the_greatest_that_is_carried_twice_is_the_best() {
+        assertThat(factor("5.75")).isGreaterThan(2);
+        assertThat(factor("6")).isLessThan(2);
+        String must = "must: [load factor >= 2]\nwish: [load of books near 12]\n";
+        SearchResult found = found(shelf("between 2 and 10 by 1/4, now 6") + must);
+        // 2, 2-1/4 ... 5-3/4: 16 of the 33
+        assertThat(found.meeting()).isEqualTo(16);
+        assertThat(found.best().get(0).changes().get(0).to()).isEqualTo("5.75");
+        Turning turn = found.turning().get(0);
+        assertThat(turn.quantity()).isEqualTo(Quantity.LINE_FORCE);
+        assertThat(factor("%.6f".formatted(turn.value()))).isCloseTo(2, within(1e-5));
+    }
+
+    @Test
+    void a_load_in_newtons_is_written_in_newtons() {
+        // 80 N/m are 80 / 14.5939 = 5.48 lb/ft, 90 are 6.17: the turn lies between the two, at 5.93
+        SearchResult found = found(shelf("between 60 N/m and 120 N/m by 10 N/m, now 90 N/m")
+                + "must: [load factor >= 2]\nwish: [load of books near 12]\n");
+        assertThat(found.meeting()).isEqualTo(3);
+        assertThat(found.best().get(0).changes().get(0).to()).isEqualTo("80 N/m");
+        assertThat(found.turning().get(0).value()).isCloseTo(5.93, within(0.01));
+    }
+
+    @Test
+    void a_coefficient_turns_at_the_same_place_whatever_its_steps_and_is_no_length() {
+        for (String steps : List.of("between 0 and 1 by 0.1, now 0.3", "between 0 and 1 by 0.125, now 0.25")) {
+            String yaml = "friction: \"" + steps + "\"\n" + shelf("4 lb/ft");
+            WhyNot why = SearchedTest.search(yaml, SearchLimits.of(100), Optional.of("load factor >= 3"))
+                    .why()
+                    .orElseThrow()
+                    .get(0);
+            Turning turn = why.turning().orElseThrow();
+            assertThat(turn.quantity()).isEqualTo(Quantity.RATIO);
+            assertThat(factorAt(turn.value() - 1e-4)).isLessThan(3);
+            assertThat(factorAt(turn.value() + 1e-4)).isGreaterThan(3);
+            String said = FigurePrinter.INCHES.print(WhyNot.said(List.of(why)).get(1));
+            assertThat(said).isEqualTo("It turns at friction %.3f.".formatted(turn.value()));
+        }
+    }
+
+    private static double factorAt(double friction) {
+        String yaml = "friction: \"one of [%.6f, 0]\"\n".formatted(friction) + shelf("4 lb/ft")
+                + "must: [load factor >= 0]\n";
+        return found(yaml).today().candidate().judged().musts().get(0).figure().orElseThrow();
+    }
+
+    @Test
+    void a_count_turns_at_a_whole_number() {
+        // one screw at each stud carries 1.97 times, two about twice that: the rule is met from the second on
+        String yaml = shelf("6").replace("up: 1-1/4 } }", "up: 1-1/4 }, per: \"between 1 and 4 by 1\" }")
+                + "must: [load factor >= 3]\n";
+        Turning turn = found(yaml).turning().get(0);
+        assertThat(turn.value()).isEqualTo(2);
+        assertThat(turn.metAbove()).isTrue();
+        assertThat(turn.metBelow()).isFalse();
+    }
+
+    @Test
+    void a_choice_that_its_place_does_not_take_is_said_and_not_passed_over() {
+        String yaml = shelf("one of [5-1/4, 5], now 5") + "must: [load factor >= 2]\n";
+        Searched searched = SearchedTest.search(yaml, SearchLimits.of(100), Optional.empty());
+        assertThat(searched.notices())
+                .extracting(notice -> NoticeWords.INCHES.message(notice) + " " + NoticeWords.INCHES.cure(notice))
+                .anySatisfy(line -> assertThat(line)
+                        .contains("With 'loads.books.load' at 5-1/4")
+                        .contains("'5-1/4' is not a load")
+                        .contains("Of 2 choices of it that were looked at, 1 make none"));
+    }
+
+    @Test
+    void the_table_of_a_question_why_rounds_as_the_report_does() {
+        String yaml = shelf("between 4 and 8 by 2, now 6");
+        List<WhyNot> why = SearchedTest.search(yaml, SearchLimits.of(100), Optional.of("load factor >= 2"))
+                .why()
+                .orElseThrow();
+        var sheet = SearchSheets.why(Optional.of(why));
+        var least = sheet.cell(sheet.rows().get(0), "most");
+        double most = factor("4");
+        assertThat(least.toString()).contains("places=2").contains(Double.toString(most));
+    }
+}
