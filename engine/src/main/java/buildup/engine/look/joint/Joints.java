@@ -56,6 +56,8 @@ public record Joints(List<OpenJoint> open, List<Integer> unseen) {
     private static List<Integer> unseen(Section section, List<Sighting> sights) {
         return IntStream.range(0, section.bodies().size())
                 .filter(body -> section.body(body).trim())
+                .filter(body ->
+                        sights.stream().noneMatch(sighting -> sighting.beyond().contains(body)))
                 .filter(body -> sights.stream()
                         .flatMap(sighting -> sighting.members().stream())
                         .filter(seen -> section.members().get(seen.member()).body() == body)

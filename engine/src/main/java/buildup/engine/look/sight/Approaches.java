@@ -153,7 +153,7 @@ public final class Approaches {
         }
         List<Showing> showing = new ArrayList<>();
         for (int row = 0; row < way.get(0).size(); row++) {
-            if (way.get(0).get(row).exposed() > Tolerance.TOUCHING) {
+            if (exposed(way, row) > Tolerance.TOUCHING) {
                 showing.add(showing(eyes, from, to, way, row));
             }
         }
@@ -172,7 +172,16 @@ public final class Approaches {
             }
         }
         Coverage coverage = way.get(0).get(row);
-        return new Showing(coverage.body(), coverage.exposed(), first, most);
+        return new Showing(coverage.body(), exposed(way, row), first, most);
+    }
+
+    /** The most that lies open of a nailer anywhere on a way, in. */
+    private static double exposed(List<List<Coverage>> way, int row) {
+        double most = 0;
+        for (List<Coverage> place : way) {
+            most = Math.max(most, place.get(row).exposed());
+        }
+        return most;
     }
 
     /** Halves the step in which the nailer comes into sight. */

@@ -7,7 +7,7 @@ import java.util.List;
  * How well a nailer is hidden from one eye.
  *
  * @param body the nailer
- * @param exposed length of its stretches on the room-side walk, in
+ * @param exposed length of its stretches on the room-side walk and of what the eye sees of it beyond, in
  * @param visible the parts of them from which the straight line to the eye meets nothing
  * @param cures changes of one piece that hide all of it, the smallest first; empty when nothing shows, or nothing that
  *     stands before it could

@@ -6,6 +6,7 @@ import buildup.engine.look.view.Viewpoint;
 import buildup.engine.look.view.Visibility;
 import buildup.engine.look.view.Visibility.Stretch;
 import buildup.engine.look.view.Visibility.Surface;
+import buildup.engine.section.compose.Beyond;
 import buildup.engine.section.compose.Member;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.stack.Eye;
@@ -22,6 +23,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.IntPredicate;
 
 /** Asks what each eye of a stack sees. */
@@ -124,7 +127,20 @@ public final class Eyes {
         for (int i = 0; i < section.members().size(); i++) {
             members.add(seen(i, view, eye));
         }
-        return new Sighting(eye, members, coverage(view, viewpoint));
+        return new Sighting(eye, members, beyond(view), coverage(view, viewpoint));
+    }
+
+    /** The pieces of trim of which it sees something beyond the walk. */
+    private Set<Integer> beyond(Visibility view) {
+        Set<Integer> seen = new TreeSet<>();
+        for (Beyond beyond : section.beyond()) {
+            List<Segment> visible = new ArrayList<>();
+            visible(view, beyond.segment(), visible);
+            if (visible.stream().mapToDouble(Segment::length).sum() > Tolerance.TOUCHING) {
+                seen.add(beyond.body());
+            }
+        }
+        return seen;
     }
 
     private List<Coverage> coverage(Visibility view, Viewpoint viewpoint) {
@@ -172,13 +188,25 @@ public final class Eyes {
         return new Coverage(nailer, exposed, visible, cures(visible, view, viewpoint));
     }
 
-    /** The length of what lies open of a nailer, in; what is seen of it is added to a list. */
+    /**
+     * The length of what lies open of a nailer, in; what is seen of it is added to a list. Beyond the walk, as behind a lip,
+     * only what is seen counts as open.
+     */
     private double exposed(int nailer, Visibility view, List<Segment> visible) {
         double exposed = 0;
         for (Member member : section.members()) {
             if (member.body() == nailer) {
                 exposed += member.length();
                 member.segments().forEach(segment -> visible(view, segment, visible));
+            }
+        }
+        for (Beyond beyond : section.beyond()) {
+            if (beyond.body() == nailer) {
+                int before = visible.size();
+                visible(view, beyond.segment(), visible);
+                for (Segment seen : visible.subList(before, visible.size())) {
+                    exposed += seen.length();
+                }
             }
         }
         return exposed;

@@ -115,7 +115,8 @@ public final class Composer {
 
         private Section section(List<Part> skin) {
             List<List<Integer>> parts = Parts.of(composer.bodies, contacts(), List.of(), false);
-            List<Member> members = new RoomSide(composer.bodies, skin, parts).walk();
+            RoomSide roomSide = new RoomSide(composer.bodies, skin, parts);
+            List<Member> members = roomSide.walk();
             return new Section(
                     composer.stack,
                     composer.bodies,
@@ -123,6 +124,7 @@ public final class Composer {
                     totals(),
                     List.of(),
                     members,
+                    roomSide.beyond(),
                     Reveals.of(composer.bodies, members, contacts()),
                     contacts(),
                     List.of(),
@@ -255,7 +257,8 @@ public final class Composer {
     private Section section(List<Part> skin, List<Overlap> overlaps, List<Cavity> cavities, boolean welded) {
         List<Contact> contacts = Contacts.of(bodies, overlaps, known.contacts);
         List<List<Integer>> parts = Parts.of(bodies, contacts, overlaps, welded);
-        List<Member> members = new RoomSide(bodies, skin, parts).walk();
+        RoomSide roomSide = new RoomSide(bodies, skin, parts);
+        List<Member> members = roomSide.walk();
         return new Section(
                 stack,
                 bodies,
@@ -263,6 +266,7 @@ public final class Composer {
                 totals(welded),
                 steps(),
                 members,
+                roomSide.beyond(),
                 Reveals.of(bodies, members, contacts),
                 contacts,
                 overlaps,

@@ -23,6 +23,7 @@ final class RoomSide {
     private final List<Body> bodies;
     private final List<Part> skin;
     private final List<List<Integer>> parts;
+    private final List<Beyond> beyond = new ArrayList<>();
     private final IdentityHashMap<Part, List<Stretch>> rings = new IdentityHashMap<>();
 
     /**
@@ -43,6 +44,11 @@ final class RoomSide {
         return members;
     }
 
+    /** What of the pieces lies open on the same rings but not on the walk; known once it has been walked. */
+    List<Beyond> beyond() {
+        return List.copyOf(beyond);
+    }
+
     private void walk(int part, List<Member> out) {
         BitSet own = new BitSet(bodies.size());
         parts.get(part).forEach(own::set);
@@ -54,10 +60,12 @@ final class RoomSide {
         List<Stretch> ring = cut(cut(whole, end), wallSideEnd(whole, own, false));
         int start = start(ring, own);
         List<Bound> path = new ArrayList<>();
+        int behind = ring.size();
         boolean begun = false;
         for (int k = 0; k < ring.size(); k++) {
             Stretch stretch = ring.get((start + k) % ring.size());
             Bound bound = stretch.bound();
+            behind = k;
             Body body = bodies.get(bound.outline());
             if (!body.piece() && begun && !body.name().equals("floor") && !stretch.hidden()) {
                 break;
@@ -71,9 +79,17 @@ final class RoomSide {
                 if (!stretch.hidden()) {
                     path.add(bound);
                 }
+                behind = k + 1;
                 if (bound.segment().to().near(end, Tolerance.SNAP)) {
                     break;
                 }
+            }
+        }
+        for (int k = behind; k < ring.size(); k++) {
+            Stretch stretch = ring.get((start + k) % ring.size());
+            int body = stretch.bound().outline();
+            if (own.get(body) && bodies.get(body).inStack() && !stretch.hidden()) {
+                beyond.add(new Beyond(body, stretch.bound().segment()));
             }
         }
         members(path, part, out);

@@ -18,6 +18,7 @@ import java.util.stream.IntStream;
  * @param bodies the pieces in the order of putting up, then wall, floor and ceiling where they stand
  * @param skin the union of all bodies: rings of true segments labeled by body ({@code Bound.outline}) and stroke
  * @param members the room-side walk, part by part
+ * @param beyond what of its pieces lies open but not on that walk
  * @param standing one for each piece of the bodies, same order
  * @param fastened what fastenings decided of it
  * @param parts the number of separate parts of the stack
@@ -29,6 +30,7 @@ public record Section(
         Totals totals,
         List<Step> steps,
         List<Member> members,
+        List<Beyond> beyond,
         List<Reveal> reveals,
         List<Contact> contacts,
         List<Overlap> overlaps,
@@ -41,6 +43,7 @@ public record Section(
         skin = List.copyOf(skin);
         steps = List.copyOf(steps);
         members = List.copyOf(members);
+        beyond = List.copyOf(beyond);
         reveals = List.copyOf(reveals);
         contacts = List.copyOf(contacts);
         overlaps = List.copyOf(overlaps);
@@ -62,6 +65,7 @@ public record Section(
                 totals,
                 steps,
                 members,
+                beyond,
                 reveals,
                 contacts,
                 overlaps,

@@ -56,6 +56,7 @@ class EyeInPlaneTest {
                 section.totals(),
                 section.steps(),
                 section.members(),
+                section.beyond(),
                 section.reveals(),
                 section.contacts(),
                 section.overlaps(),
