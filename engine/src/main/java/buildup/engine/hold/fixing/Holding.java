@@ -108,7 +108,7 @@ final class Holding {
     private Joint joint(List<Grip> grips, int i) {
         int near = grips.get(i).body();
         int far = grips.get(i + 1).body();
-        double beyond = allowable(grips.subList(i + 1, grips.size()));
+        double beyond = pull(grips, i);
         double head = fastener.headless()
                 ? allowable(grips.subList(0, i + 1))
                 : headPull(grips.get(0)) + allowable(grips.subList(1, i + 1));
@@ -132,6 +132,20 @@ final class Holding {
                 bySlip,
                 across,
                 fastening.perFoot());
+    }
+
+    /**
+     * What the bodies beyond a joint hold along the shank. Beyond the piece that it is driven through, where what is in
+     * between would hang by its point alone, a bite that would not do for a row of its own counts as nothing (common
+     * practice, no source); whether the whole bite does is a check of the row.
+     */
+    private double pull(List<Grip> grips, int i) {
+        List<Grip> beyond = grips.subList(i + 1, grips.size());
+        double bite = 0;
+        for (Grip grip : beyond) {
+            bite += grip.allowable() > 0 ? drive.in(grip.body()) : 0;
+        }
+        return i > 0 && bite < Nailing.needed(fastener) - Tolerance.SAME_SIZE ? 0 : allowable(beyond);
     }
 
     /** Where the head pulls through the piece that it sits on; a set nail bears on what is left under it. */

@@ -53,6 +53,37 @@ class ThroughLayersTest {
         assertThat(joint.across().get(0).value()).isCloseTo(1.25 / 0.164 / 10, within(1e-9));
     }
 
+    /**
+     * A cleat on the ceiling under a joist and a board under it, held by one slanted screw: 3 less 2-1/4 over cos 30 leaves
+     * 0.40 in the joist, where 6 diameters of 0.151 are 0.91. That is enough beyond the board, not beyond the cleat, which
+     * nothing else holds.
+     */
+    @Test
+    void what_hangs_by_the_last_of_a_point_is_not_held() {
+        List<String> ledge = List.of(
+                "name: joist, kind: framing, section: [out 1-1/2, up 7-1/4], back: 20, bottom: ceiling",
+                "name: cleat, profile: board 1-1/2 x 3-1/2, lay: flat, back: 19, top: ceiling",
+                "name: board, profile: board 3/4 x 5-1/2, lay: flat, back: 18, top: cleat.bottom");
+        String room = "{ floor: -96, ceiling: 0 }";
+        List<Joint> shallow = hung(room, ledge, "3");
+        assertThat(shallow.get(0).pull()).isPositive();
+        assertThat(shallow.get(1).bite()).isCloseTo(3 - 2.25 / Math.cos(Math.toRadians(30)), within(1e-9));
+        assertThat(shallow.get(1).pull()).isZero();
+        // straight up, 1-1/4 of a screw of 3-1/2 is in the joist
+        List<Joint> deep = Driven.in(
+                        room, ledge, "piece: board, use: screw 8 x 3-1/2, at: { out: 20-3/4, up: -2-1/4 }, spacing: 16")
+                .nail(1)
+                .joints();
+        assertThat(deep.get(1).bite()).isCloseTo(1.25, within(1e-9));
+        assertThat(deep.get(1).pull()).isPositive();
+    }
+
+    private static List<Joint> hung(String room, List<String> ledge, String length) {
+        String row = "piece: board, use: trim screw 7 x " + length
+                + ", at: { out: 19-1/8, up: -2-1/4 }, angle: -30, spacing: 16";
+        return Driven.in(room, ledge, row).nail(1).joints();
+    }
+
     @Test
     void a_longer_nail_never_bites_too_little_where_a_shorter_one_bites_enough() {
         for (Fastener fastener : Driven.CATALOG.fasteners()) {
