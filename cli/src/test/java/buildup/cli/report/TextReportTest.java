@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.cli.Ran;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -92,6 +93,43 @@ class TextReportTest {
         assertThat(reports).isEqualTo(SEEDS);
     }
 
+    /** Twelve questions of which half are answered with a sentence and a cure: what is wrong is said whole. */
+    @Test
+    void a_verdict_too_long_for_a_screen_is_shorter_where_all_is_well_and_whole_where_it_is_not() {
+        String stack = """
+                wood: yellow-poplar
+                space: { floor: -80, ceiling: 10, projection: 4, wall: { covering: 1/2 } }
+                eyes: [ { name: seated, distance: 40, height: floor + 40 } ]
+                lights: [ { name: window, altitude: 30, azimuth: 20 }, { name: noon, altitude: 60, azimuth: 10 } ]
+                must: [ "projection <= 3", "height <= 8" ]
+                tolerance: {}
+                proportion: {}
+                seasons: [ { name: built, moisture: 7 % }, { name: damp, moisture: 13 % } ]
+                pieces:
+                  - { name: frieze, profile: board 3/4 x 9, cut: flat, back: wall, bottom: datum }
+                  - { name: block, kind: nailer, profile: board 1-1/2 x 4, lay: flat, back: wall, bottom: frieze.top + 1/4 }
+                  - { name: fascia, profile: board 3/4 x 2-1/2, back: block.face, bottom: block.bottom - 3/4 }
+                  - { name: cap, profile: board 3/4 x 6, lay: flat, back: wall, bottom: fascia.top - 1/4 }
+                fastenings:
+                  - { name: a, piece: frieze, use: 18 ga x 1, at: { up: 1 } }
+                """;
+        String report = Ran.report(stack).out();
+        String block = report.substring(report.indexOf("WILL IT BE RIGHT?"), report.indexOf("\n\nSizes in"));
+        String inOneLine = block.replaceAll("\\s+", " ");
+        fits("too long", report);
+        // each as check says it, which has room for all
+        String doubts = Ran.with(stack.getBytes(StandardCharsets.UTF_8), "check", "-")
+                .out()
+                .replaceAll("\\s+", " ");
+        for (String row : doubts.split(" (?=NO |look |trust )")) {
+            if (row.startsWith("NO ")) {
+                assertThat(inOneLine).contains(row.strip());
+            }
+        }
+        assertThat(doubts).contains("NO held", "NO fits", "NO wood", "NO seen", "NO must");
+        assertThat(block).contains("(more below)");
+    }
+
     @Test
     void what_is_wrong_stands_first() {
         Ran ran = Ran.report("""
@@ -143,6 +181,7 @@ class TextReportTest {
                 .orElseThrow());
         int end = lines.subList(verdict, lines.size()).indexOf("") + verdict;
         assertThat(end).as(which).isLessThanOrEqualTo(25);
+        assertThat(lines.subList(verdict, end)).as(which).noneMatch(line -> line.endsWith("..."));
     }
 
     /** Counted otherwise than by the program: by script. */
