@@ -108,7 +108,7 @@ final class Holding {
     private Joint joint(List<Grip> grips, int i) {
         int near = grips.get(i).body();
         int far = grips.get(i + 1).body();
-        double beyond = pull(grips, i);
+        double beyond = allowable(grips.subList(i + 1, grips.size()));
         double head = fastener.headless()
                 ? allowable(grips.subList(0, i + 1))
                 : headPull(grips.get(0)) + allowable(grips.subList(1, i + 1));
@@ -131,21 +131,17 @@ final class Holding {
                 factor * other,
                 bySlip,
                 across,
+                byItsPoint(grips, i),
                 fastening.perFoot());
     }
 
-    /**
-     * What the bodies beyond a joint hold along the shank. Beyond the piece that it is driven through, where what is in
-     * between would hang by its point alone, a bite that would not do for a row of its own counts as nothing (common
-     * practice, no source); whether the whole bite does is a check of the row.
-     */
-    private double pull(List<Grip> grips, int i) {
-        List<Grip> beyond = grips.subList(i + 1, grips.size());
+    /** Whether what is beyond a joint is no more than the point, by which nothing hangs. */
+    private boolean byItsPoint(List<Grip> grips, int i) {
         double bite = 0;
-        for (Grip grip : beyond) {
+        for (Grip grip : grips.subList(i + 1, grips.size())) {
             bite += grip.allowable() > 0 ? drive.in(grip.body()) : 0;
         }
-        return i > 0 && bite < Nailing.needed(fastener) - Tolerance.SAME_SIZE ? 0 : allowable(beyond);
+        return i > 0 && bite < Nailing.needed(fastener) - Tolerance.SAME_SIZE;
     }
 
     /** Where the head pulls through the piece that it sits on; a set nail bears on what is left under it. */

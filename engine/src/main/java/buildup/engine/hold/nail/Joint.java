@@ -17,6 +17,8 @@ import java.util.List;
  * @param across what the lateral load was reduced by
  * @param otherLateral the greater of the two
  * @param slip whether the figure used is the load at a small slip, and not the yield limit
+ * @param byItsPoint whether what is beyond would be too little for a row of its own: a piece in between does not hang by
+ *     that (common practice, no source); of the first joint it is a check of the row
  * @param perFoot nails in a foot of run
  */
 public record Joint(
@@ -30,6 +32,7 @@ public record Joint(
         double otherLateral,
         boolean slip,
         List<Factor> across,
+        boolean byItsPoint,
         double perFoot) {
     /** Copies the list. */
     public Joint {
@@ -38,7 +41,19 @@ public record Joint(
 
     /** The same of so large a share of the row's nails. */
     public Joint of(double share) {
-        return new Joint(near, far, gap, bite, withdrawal, head, lateral, otherLateral, slip, across, perFoot * share);
+        return new Joint(
+                near,
+                far,
+                gap,
+                bite,
+                withdrawal,
+                head,
+                lateral,
+                otherLateral,
+                slip,
+                across,
+                byItsPoint,
+                perFoot * share);
     }
 
     /** Allowable pull apart along the nail: the weaker side. */

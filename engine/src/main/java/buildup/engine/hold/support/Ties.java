@@ -31,7 +31,7 @@ public final class Ties {
                         joint.far(),
                         entry(fixed, joint.far()),
                         fixed.way(),
-                        joint.withdrawalPerFoot(),
+                        joint.byItsPoint() ? 0 : joint.withdrawalPerFoot(),
                         joint.headPerFoot(),
                         joint.lateralPerFoot()));
             }
@@ -66,7 +66,7 @@ public final class Ties {
                 .collect(Collectors.toSet());
         List<Joint> joints = fastenings.stream()
                 .flatMap(fixed -> fixed.joints().stream())
-                .filter(joint -> joint.pull() > 0)
+                .filter(joint -> joint.pull() > 0 && !joint.byItsPoint())
                 .toList();
         Set<Integer> held = joints.stream()
                 .filter(joint -> section.body(joint.far()).standing())

@@ -59,23 +59,23 @@ class ThroughLayersTest {
      * nothing else holds.
      */
     @Test
-    void what_hangs_by_the_last_of_a_point_is_not_held() {
+    void a_piece_in_between_does_not_hang_by_a_point() {
         List<String> ledge = List.of(
                 "name: joist, kind: framing, section: [out 1-1/2, up 7-1/4], back: 20, bottom: ceiling",
                 "name: cleat, profile: board 1-1/2 x 3-1/2, lay: flat, back: 19, top: ceiling",
                 "name: board, profile: board 3/4 x 5-1/2, lay: flat, back: 18, top: cleat.bottom");
         String room = "{ floor: -96, ceiling: 0 }";
         List<Joint> shallow = hung(room, ledge, "3");
-        assertThat(shallow.get(0).pull()).isPositive();
+        assertThat(shallow.get(0).byItsPoint()).isFalse();
         assertThat(shallow.get(1).bite()).isCloseTo(3 - 2.25 / Math.cos(Math.toRadians(30)), within(1e-9));
-        assertThat(shallow.get(1).pull()).isZero();
+        assertThat(shallow.get(1).byItsPoint()).isTrue();
         // straight up, 1-1/4 of a screw of 3-1/2 is in the joist
         List<Joint> deep = Driven.in(
                         room, ledge, "piece: board, use: screw 8 x 3-1/2, at: { out: 20-3/4, up: -2-1/4 }, spacing: 16")
                 .nail(1)
                 .joints();
         assertThat(deep.get(1).bite()).isCloseTo(1.25, within(1e-9));
-        assertThat(deep.get(1).pull()).isPositive();
+        assertThat(deep.get(1).byItsPoint()).isFalse();
     }
 
     private static List<Joint> hung(String room, List<String> ledge, String length) {
