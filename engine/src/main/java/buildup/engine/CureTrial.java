@@ -94,13 +94,17 @@ final class CureTrial {
     /** A cure that was tried and cures: of what, and what is wrong once it is done. */
     private record Accepted(Notice of, Cure cure, Faults still) {}
 
-    /** Where nothing of its own helps, what cures another problem may cure it too: one row may not deny what another tells. */
+    /**
+     * Where nothing of its own helps, what cures another problem may cure it too: one row may not deny what another tells.
+     * Where what is there already only has to be changed, no row is added for the same.
+     */
     private Notice withAnother(Notice notice) {
-        if (notice.level() != Level.PROBLEM
-                || notice.cure().filter(CureTrial::noWayOut).isEmpty()) {
+        boolean noWayOut = notice.cure().filter(CureTrial::noWayOut).isPresent();
+        if (notice.level() != Level.PROBLEM || (!noWayOut && !addsRow(notice.changes()))) {
             return notice;
         }
         return accepted.stream()
+                .filter(other -> noWayOut || !addsRow(other.cure().changes()))
                 .filter(other -> !other.still().hold(notice))
                 .findFirst()
                 .map(other -> notice.cure(new Cure(
@@ -111,6 +115,12 @@ final class CureTrial {
                                         other.of().cure(other.cure()).cure().orElseThrow()),
                         other.cure().changes())))
                 .orElse(notice);
+    }
+
+    private static boolean addsRow(List<Change> changes) {
+        return changes.stream()
+                .anyMatch(change ->
+                        change.position().isPresent() && change.place().equals("fastenings"));
     }
 
     private static boolean noWayOut(Phrase cure) {
