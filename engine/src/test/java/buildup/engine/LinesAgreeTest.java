@@ -74,6 +74,32 @@ class LinesAgreeTest {
                 .contains("how far that stands out is not given");
     }
 
+    /**
+     * A shelf 8-1/2 deep against a casing of 3/4 stands 7-3/4 proud of it; of the core's underside, 3-1/2 deep, an eye sees
+     * no more than that.
+     */
+    @Test
+    void end_grain_that_shows_more_than_raw_wood_is_told_before_it_each_with_its_cure() {
+        String mantel = """
+                wood: check-wood
+                space: { floor: 0, ceiling: 96 }
+                eyes: [ { name: seated, distance: 60, height: 40 } ]
+                pieces:
+                  - { name: frieze, profile: board 3/4 x 6, back: wall, top: 52 }
+                  - { name: core, kind: nailer, profile: board 3/4 x 4-1/4, lay: flat, back: wall, bottom: 52 }
+                  - { name: shelf, profile: board 3/4 x 8-1/2, lay: flat, back: wall, bottom: core.top }
+                plan:
+                  - { left: { end: butt, casing: 3/4 }, right: die, stretches: [{ name: a, length: 60 }] }
+                """;
+        assertThat(Answered.row(mantel, Topic.SEEN).answer()).isEqualTo(Reply.NO);
+        assertThat(Answered.because(mantel, Topic.SEEN))
+                .startsWith("shelf: end grain 7-3/4 proud of the casing")
+                .endsWith("of raw 'core'.");
+        assertThat(Answered.cure(mantel, Topic.SEEN))
+                .startsWith("shelf: Return it, or ")
+                .contains(". core: Finish it");
+    }
+
     @Test
     void end_grain_proud_of_a_casing_is_looked_at_with_eyes_or_without() {
         for (String eyes : List.of("", "eyes: [{ name: standing, distance: 60, height: floor + 64 }]\n")) {

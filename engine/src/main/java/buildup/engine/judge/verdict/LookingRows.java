@@ -23,6 +23,7 @@ import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Text;
 import buildup.shared.figure.Value;
+import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -30,6 +31,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -181,20 +183,50 @@ final class LookingRows {
                                                 boards.stream().map(Text::new).toList())));
     }
 
-    /** Something that is seen and for a person to judge, by how much of it. */
-    private record Look(Phrase said, double seen, Optional<Phrase> cure) {}
+    /** Something that is seen of a piece and for a person to judge, by how much of it. */
+    private record Look(String piece, Phrase said, double seen, Optional<Phrase> cure) {}
 
     /**
      * Raw wood that shows to whoever walks up, trim that no eye sees, end grain beside a casing and joints that a sloped
      * ceiling opens are for a person to judge, the most of it first; without eyes the last two alone are asked. Raw wood
-     * that an eye sees where it stands is a problem of its own.
+     * that an eye sees where it stands is a problem of its own; beside that only what shows more is told.
      */
     private Optional<Ruling> seen() {
+        OptionalDouble wrong = facts.notices().stream()
+                .filter(notice -> notice.level() == Level.PROBLEM && Topic.of(notice.code()) == Topic.SEEN)
+                .mapToDouble(notice -> notice.amount().map(Figure::amount).orElse(Double.POSITIVE_INFINITY))
+                .max();
         List<Look> looks = Stream.of(proudEnds(), openUnderTheSlope(), onTheWay())
                 .flatMap(Function.identity())
+                .filter(look -> look.seen() > wrong.orElse(0))
                 .sorted(Comparator.comparingDouble(look -> -look.seen()))
                 .toList();
         List<Value> said = new ArrayList<>(looks.stream().map(Look::said).toList());
+        if (wrong.isEmpty()) {
+            said.addAll(ofNoSize());
+        }
+        if (said.isEmpty()) {
+            return facts.sights().isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(Ruling.yes(Topic.SEEN, VerdictWords.HIDDEN));
+        }
+        Ruling look = Ruling.of(Topic.SEEN, Reply.LOOK, VerdictWords.REVEALS.with("all", Listing.commas(said)));
+        return Optional.of(looks.stream()
+                .findFirst()
+                .map(worst -> worst.cure()
+                        .map(cure -> said.size() > 1 || wrong.isPresent()
+                                ? VerdictWords.CURE_OF
+                                        .with("piece", worst.piece())
+                                        .with("cure", cure)
+                                : cure)
+                        .map(look::cure)
+                        .orElse(look)
+                        .figure(Figure.length(worst.seen())))
+                .orElse(look));
+    }
+
+    private List<Phrase> ofNoSize() {
+        List<Phrase> said = new ArrayList<>();
         facts.notices().stream()
                 .filter(notice -> notice.code().equals("raw-end-shows"))
                 .flatMap(notice -> notice.values().stream())
@@ -205,21 +237,13 @@ final class LookingRows {
         if (!unseen.isEmpty()) {
             said.add(VerdictWords.UNSEEN.with("pieces", VerdictWords.names(unseen)));
         }
-        if (said.isEmpty()) {
-            return facts.sights().isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(Ruling.yes(Topic.SEEN, VerdictWords.HIDDEN));
-        }
-        Ruling look = Ruling.of(Topic.SEEN, Reply.LOOK, VerdictWords.REVEALS.with("all", Listing.commas(said)));
-        return Optional.of(looks.stream()
-                .findFirst()
-                .map(worst -> worst.cure().map(look::cure).orElse(look).figure(Figure.length(worst.seen())))
-                .orElse(look));
+        return said;
     }
 
     private Stream<Look> proudEnds() {
         return proud().stream()
                 .map(notice -> new Look(
+                        notice.piece().orElseThrow(),
                         VerdictWords.END_GRAIN
                                 .with("piece", notice.piece().orElseThrow())
                                 .with("by", notice.amount().orElseThrow()),
@@ -230,6 +254,7 @@ final class LookingRows {
     private Stream<Look> openUnderTheSlope() {
         return opened().stream()
                 .map(open -> new Look(
+                        open.course().name(),
                         VerdictWords.OPEN_UNDER_SLOPE
                                 .with("piece", open.course().name())
                                 .with("by", Figure.fine(open.offCeiling())),
@@ -241,6 +266,7 @@ final class LookingRows {
     private Stream<Look> onTheWay() {
         return Approaches.showing(facts.approaches(), facts.sights()).stream()
                 .map(one -> new Look(
+                        section.name(one.showing().body()),
                         VerdictWords.RAW_ON_THE_WAY
                                 .with("piece", section.name(one.showing().body()))
                                 .with("approach", one.way().name())

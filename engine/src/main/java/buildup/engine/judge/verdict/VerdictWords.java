@@ -20,6 +20,10 @@ final class VerdictWords {
     /** Where more is to be looked at than what is wrong. */
     static final Phrase SAID_AND_WORSE = Phrase.of("{worse}. {said}");
 
+    static final Phrase CURE_OF = Phrase.of("{piece}: {cure}");
+
+    static final Phrase CURES = Phrase.of("{one} {other}");
+
     static final Phrase TRIED = Phrase.of("{cure} [tried]");
 
     static final Phrase FIXED_TO = Phrase.of("{pieces} nailed to {other}");

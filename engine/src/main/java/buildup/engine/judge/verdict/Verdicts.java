@@ -52,7 +52,7 @@ public final class Verdicts {
                         topic,
                         Optional.ofNullable(found.get(topic))
                                 .filter(other -> topic == Topic.SEEN && showsMore(other, wrong))
-                                .map(more -> with(wrong, more))
+                                .map(more -> with(worstFirst(topic, all).get(0), wrong, more))
                                 .orElse(wrong));
             }
         });
@@ -66,10 +66,19 @@ public final class Verdicts {
                 .isPresent();
     }
 
-    /** What is wrong, with what is only to be looked at and of which more is seen; the cure is of what is wrong. */
-    private static Ruling with(Ruling wrong, Ruling look) {
+    /** What is wrong, with what is only to be looked at and of which more is seen before it; each with its cure. */
+    private static Ruling with(Notice worst, Ruling wrong, Ruling look) {
         Phrase both = VerdictWords.SAID_AND_WORSE.with("said", wrong.because()).with("worse", look.because());
-        return new Ruling(wrong.topic(), wrong.answer(), look.figure(), both, wrong.cure());
+        Optional<Phrase> own = wrong.cure()
+                .map(cure -> worst.piece()
+                        .map(piece -> VerdictWords.CURE_OF.with("piece", piece).with("cure", cure))
+                        .orElse(cure));
+        Optional<Phrase> cures = look.cure()
+                .flatMap(first ->
+                        own.map(second -> VerdictWords.CURES.with("one", first).with("other", second)))
+                .or(() -> own)
+                .or(look::cure);
+        return new Ruling(wrong.topic(), wrong.answer(), look.figure(), both, cures);
     }
 
     /** A cure that an earlier row has told is not told again. */

@@ -81,6 +81,8 @@ class ApproachTest {
                         + " From 'far' you see 3/8- of raw 'block'.");
         assertThat(Answered.messages(Answered.of(near), Level.NOTE))
                 .anyMatch(note -> note.startsWith("Walking up 'enter' you see up to 2-7/8+ of raw 'block'"));
+        assertThat(Answered.cure(near, Topic.SEEN))
+                .startsWith("block: Finish it, or cover it, if people come that near. block: Finish it, or ");
         // from 15 on whoever stands there sees as much as whoever walks up to there
         assertThat(Answered.because(CORE.replace("distance: 120", "distance: 15"), Topic.SEEN))
                 .isEqualTo("From 'far' you see 2-7/8+ of raw 'block'.");
