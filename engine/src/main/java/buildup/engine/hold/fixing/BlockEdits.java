@@ -87,9 +87,14 @@ final class BlockEdits {
                     corner.plus(level.direction(0).times(width)));
         }
 
-        /** Whether it hangs under the level side and stands before the upright one, as one drawn in words does. */
+        /** Whether it hangs under the level side, as one drawn in words does. */
         boolean under() {
-            return upright.direction(0).y() < 0 && level.direction(0).x() > 0;
+            return upright.direction(0).y() < 0;
+        }
+
+        /** Whether it stands on the wall side of the upright side: one drawn in words is turned end for end for it. */
+        boolean turned() {
+            return level.direction(0).x() < 0;
         }
     }
 
@@ -131,8 +136,8 @@ final class BlockEdits {
         Body body = timber.body(block);
         Box box = body.outline().box();
         Piece piece = body.placed().orElseThrow().piece();
-        Point corner = new Point(box.back(), box.top());
-        Line level = new Line(corner, corner.plus(new Point(1, 0)));
+        Point corner = new Point(toHead(back) > 0 ? box.back() : box.face(), box.top());
+        Line level = new Line(corner, corner.plus(new Point(toHead(back), 0)));
         Line upright = new Line(corner, corner.plus(new Point(0, -1)));
         if (!meets(level, back) || !meets(upright, back)) {
             return Optional.empty();
@@ -159,14 +164,15 @@ final class BlockEdits {
      */
     Optional<Phrase> open(Line back, Phrase words) {
         Point corner = new Point(back.from().x(), back.to().y());
-        Line level = new Line(corner, corner.plus(new Point(1, 0)));
+        Line level = new Line(corner, corner.plus(new Point(toHead(back), 0)));
         Line upright = new Line(corner, corner.plus(new Point(0, -1)));
         if (!meets(level, back) || !meets(upright, back)) {
             return Optional.empty();
         }
         double height = free(upright, back);
         double width = free(level, back);
-        List<Point> ends = List.of(corner, corner.plus(new Point(0, -height)), corner.plus(new Point(width, 0)));
+        List<Point> ends =
+                List.of(corner, corner.plus(new Point(0, -height)), corner.plus(new Point(toHead(back) * width, 0)));
         Point middle = ends.stream().reduce(Point.ORIGIN, Point::plus).times(1.0 / ends.size());
         boolean taken = Stream.concat(
                         Stream.of(middle),
@@ -176,6 +182,11 @@ final class BlockEdits {
         return taken || Math.min(height, width) < LEAST_LEG
                 ? Optional.empty()
                 : Optional.of(said(height, width, 0, words));
+    }
+
+    /** 1 where a molding comes farther out from its foot to its head, -1 where it is turned end for end. */
+    private static double toHead(Line back) {
+        return Math.signum(back.to().x() - back.from().x());
     }
 
     private static Optional<Wedge> largest(ClosedVoid hollow, int piece) {
@@ -222,19 +233,27 @@ final class BlockEdits {
         Body behind = timber.body(wedge.behind());
         Body above = timber.body(wedge.above());
         Point corner = wedge.upright().from();
-        Optional<String> back = side(behind, corner.x(), behind.outline().box().face(), "face", "wall");
+        Box its = behind.outline().box();
+        Optional<String> back = wedge.turned()
+                ? side(behind, corner.x(), its.back(), "back", "")
+                : side(behind, corner.x(), its.face(), "face", "wall");
         Optional<String> top = side(above, corner.y(), above.outline().box().bottom(), "bottom", "ceiling");
         if (back.isEmpty() || top.isEmpty()) {
             return List.of();
         }
         String name = "block behind " + timber.body(piece).name();
         String place = BLOCK + "." + name + ".";
-        return List.of(
+        List<Change> changes = new ArrayList<>(List.of(
                 Change.entry(BLOCK, piece + 1, name),
                 new Change(place + "kind", Phrase.of("nailer")),
-                new Change(place + "section", section(wedge.height(), wedge.width(), wedge.foot())),
-                new Change(place + "back", Phrase.of("{side}").with("side", back.get())),
-                new Change(place + "top", Phrase.of("{side}").with("side", top.get())));
+                new Change(place + "section", section(wedge.height(), wedge.width(), wedge.foot()))));
+        if (wedge.turned()) {
+            changes.add(new Change(place + "flip", Phrase.of("ends")));
+        }
+        changes.add(new Change(
+                place + (wedge.turned() ? "face" : "back"), Phrase.of("{side}").with("side", back.get())));
+        changes.add(new Change(place + "top", Phrase.of("{side}").with("side", top.get())));
+        return changes;
     }
 
     private static Optional<String> side(Body body, double at, double side, String edge, String room) {

@@ -83,16 +83,23 @@ final class UpperEdges {
                 .anyMatch(place -> place.minus(middle).dot(back.direction(0)) > 0);
     }
 
+    /** Square off the back to what is behind it, a unit step: a molding that is turned end for end has that farther out. */
+    private Point off(int piece, Line back) {
+        Point left = back.direction(0).left();
+        Point beside = back.at(0.5).plus(left.times(Tolerance.SAW_CUT));
+        return timber.body(piece).outline().holds(beside) ? left.times(-1) : left;
+    }
+
     /** The body that a nail square through the upper part of the back would bite in. */
     private Optional<Integer> behind(int piece, Line back) {
-        Point toWall = back.direction(0).left();
+        Point off = off(piece, back);
         return UPPER.stream()
                 .flatMap(share -> {
                     // from the air before the face: the nail meets the piece first
                     Drive drive = nailing.shots()
                             .follow(
-                                    back.at(share).minus(toWall.times(FRONT)),
-                                    toWall,
+                                    back.at(share).minus(off.times(FRONT)),
+                                    off,
                                     FRONT + MOST_AIR + LEAST_WOOD,
                                     timber.count());
                     return drive.crossings().stream()
@@ -107,13 +114,13 @@ final class UpperEdges {
     }
 
     /** Said of a block that was put there for it and is too small; nothing where there is none, or none larger fits. */
-    private Optional<Notice> small(Line back) {
-        Point toWall = back.direction(0).left();
+    private Optional<Notice> small(int piece, Line back) {
+        Point off = off(piece, back);
         Figure bevel = Figure.angle(SprungBack.spring(back)).rounded(Rounding.decimals(1));
         return UPPER.stream()
                 .flatMap(share -> nailing
                         .shots()
-                        .follow(back.at(share).minus(toWall.times(FRONT)), toWall, FRONT + FOR_IT, timber.count())
+                        .follow(back.at(share).minus(off.times(FRONT)), off, FRONT + FOR_IT, timber.count())
                         .crossings()
                         .stream()
                         .filter(crossing -> crossing.from() >= FRONT - Tolerance.TOUCHING)
@@ -137,7 +144,7 @@ final class UpperEdges {
         Notice nothing = FixingNotices.UPPER_EDGE.notice();
         return block(piece, back, given, words)
                 .map(nothing::cure)
-                .or(() -> small(back))
+                .or(() -> small(piece, back))
                 .orElseGet(() -> nothing.cure(
                         blocks.open(back, words).orElseGet(() -> FixingNotices.BLOCK.with("bevel", bevel))));
     }
@@ -148,7 +155,7 @@ final class UpperEdges {
      * @param given whether rows are given for the piece: a block without one into it holds nothing then
      */
     private Optional<Cure> block(int piece, Line back, boolean given, Phrase words) {
-        Point inside = back.at(0.75).plus(back.direction(0).left().times(MOST_AIR));
+        Point inside = back.at(0.75).plus(off(piece, back).times(MOST_AIR));
         return nailing.shots()
                 .hollow(inside)
                 .flatMap(hollow -> Cure.firstOf(Stream.concat(

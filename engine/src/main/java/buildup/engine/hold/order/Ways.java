@@ -59,6 +59,9 @@ final class Ways {
     /** No shift is longer than this: the room has no end, whatever its outlines have, in. */
     private final double farthest;
 
+    /** Round all pieces. */
+    private final Box all;
+
     private final List<Outline> outlines;
     private final Set<Pair> lapped = new HashSet<>();
     private final Map<Going, Double> rooms = new HashMap<>();
@@ -68,7 +71,7 @@ final class Ways {
 
     Ways(Section section) {
         this.section = section;
-        Box all = Box.around(
+        this.all = Box.around(
                 section.pieces().stream().map(body -> body.outline().box()).toList());
         this.farthest = all.width() + all.height();
         this.outlines = section.bodies().stream()
@@ -206,12 +209,13 @@ final class Ways {
     }
 
     private boolean away(Unit unit, int past, double then) {
-        return unit.bodies().stream()
-                .allMatch(body -> passes(body, past)
-                        || isBeside(outline(body).box(), outline(past).box(), then)
-                        || aways.computeIfAbsent(
-                                new Going(body, past, then, then),
-                                going -> Parting.away(outline(body), outline(past), then)));
+        return leavesRoom(unit, past, then)
+                || unit.bodies().stream()
+                        .allMatch(body -> passes(body, past)
+                                || isBeside(outline(body).box(), outline(past).box(), then)
+                                || aways.computeIfAbsent(
+                                        new Going(body, past, then, then),
+                                        going -> Parting.away(outline(body), outline(past), then)));
     }
 
     /** Whether by their boxes the one never comes near the other on its way. */
@@ -226,7 +230,29 @@ final class Ways {
                         || (then == UP ? staying.top() <= moving.bottom() : moving.top() <= staying.bottom());
     }
 
+    /**
+     * Whether a floor that a unit goes down to, or a level ceiling that it goes up to, leaves room for it under or over all
+     * pieces: from there it goes on into the room. Before a solid wall alone: else nobody says that behind the pieces is room.
+     */
+    private boolean leavesRoom(Unit unit, int past, double then) {
+        boolean down = then == DOWN && section.body(past).name().equals("floor");
+        boolean up = then == UP
+                && section.body(past).name().equals("ceiling")
+                && section.stack().space().slope() == 0;
+        boolean room =
+                section.stack().space().wall().solid() && !section.body(past).piece();
+        if (!room || !(down || up)) {
+            return false;
+        }
+        double height = boxOf(unit).height();
+        Box end = outline(past).box();
+        return down ? all.bottom() - end.top() >= height : end.bottom() - all.top() >= height;
+    }
+
     private List<Stretch> barred(Unit unit, int past, double first, double then) {
+        if (leavesRoom(unit, past, then)) {
+            return List.of();
+        }
         return unit.bodies().stream()
                 .filter(body -> !passes(body, past))
                 .flatMap(body -> barred
@@ -275,8 +301,7 @@ final class Ways {
 
     /** How far a way goes on until the unit is past the boxes of all pieces that stand. */
     private WayIn clear(Unit unit, WayIn way, Collection<Integer> standing) {
-        Box own = Box.around(
-                unit.bodies().stream().map(body -> outline(body).box()).toList());
+        Box own = boxOf(unit);
         Point shift = Point.towards(Math.toRadians(way.first())).times(way.shift());
         double past = standing.stream()
                 .filter(body -> section.body(body).piece())
@@ -285,6 +310,11 @@ final class Ways {
                 .orElse(0);
         double size = way.then() == OUT ? own.width() : own.height();
         return way.clearBy(Math.max(past, size));
+    }
+
+    private Box boxOf(Unit unit) {
+        return Box.around(
+                unit.bodies().stream().map(body -> outline(body).box()).toList());
     }
 
     private static double past(Box staying, Box moving, Point shift, double then) {

@@ -128,6 +128,32 @@ class OrderByHandTest {
         assertThat(strip.way().orElseThrow().moves().get(1)).isEqualTo(new Point(0, 1));
     }
 
+    /**
+     * A beam under a ceiling, far from the wall, its base board 1/2 past its cheek: a block in the corner on the wall side is
+     * pushed back 1/2 on its way out, and goes down from there into the room. Close to the wall it has no room for that.
+     */
+    @Test
+    void a_block_on_the_wall_side_of_a_beam_comes_up_from_that_side() {
+        String cheek = "name: cheek, section: [out 6, up 6], back: %s, top: ceiling";
+        String base = "name: base, section: [out 7, up 3/4], back: cheek.back - 1/2, top: cheek.bottom";
+        String block = "name: block, kind: nailer, section: [out 1, up 1], face: cheek.back, top: ceiling";
+        String room = "{ floor: -84, ceiling: 12 }";
+        PutUp far = Ordered.in(room, cheek.formatted("40"), base, block).step("block");
+        assertThat(far.goes()).isTrue();
+        assertThat(far.needs().orElseThrow()).isCloseTo(0.5, within(1e-9));
+        assertThat(far.way().orElseThrow().moves().get(1)).isEqualTo(new Point(0.5, 0));
+        assertThat(Ordered.in(room, cheek.formatted("1-1/4"), base, block)
+                        .step("block")
+                        .goes())
+                .as("only 1/4 is left between it and the wall")
+                .isFalse();
+        assertThat(Ordered.in("{ floor: 4-1/2, ceiling: 12 }", cheek.formatted("40"), base, block)
+                        .step("block")
+                        .goes())
+                .as("3/4 is left between the base and the floor")
+                .isFalse();
+    }
+
     @Test
     void without_a_ceiling_a_cap_between_two_posts_is_set_down_from_above() {
         Ordered stack = Ordered.in(
