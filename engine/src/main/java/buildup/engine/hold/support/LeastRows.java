@@ -1,5 +1,6 @@
 package buildup.engine.hold.support;
 
+import buildup.catalog.fastener.Fastener;
 import buildup.engine.hold.fixing.Places;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.nail.Joint;
@@ -174,8 +175,9 @@ final class LeastRows {
     private List<Candidate> strongest(Fall fall, Movement movement, List<Fixed> beside) {
         return candidates(fall, Scope.NEAR, 0, movement).stream()
                 .filter(candidate -> candidate.instead().isPresent() || places.free(candidate.nail(), beside))
-                .sorted(Comparator.comparingDouble((Candidate candidate) ->
-                                -Math.rint(resists(movement, candidate.nail()) / Tolerance.SAME_MOTION))
+                .sorted(Comparator.comparing((Candidate candidate) -> lesser(candidate.nail(), candidate.instead()))
+                        .thenComparingDouble(
+                                candidate -> -Math.rint(resists(movement, candidate.nail()) / Tolerance.SAME_MOTION))
                         .thenComparing(Candidate::plainest)
                         .thenComparing(candidate ->
                                 candidate.nail().fastening().use().fastener().diameter()))
@@ -213,18 +215,51 @@ final class LeastRows {
 
     private List<LeastRow> held(Model rest, List<Candidate> candidates) {
         return candidates.stream()
-                .sorted(Comparator.comparingDouble((Candidate candidate) -> -candidate.spacing())
+                .sorted(Comparator.comparing((Candidate candidate) -> lesser(candidate.nail(), candidate.instead()))
+                        .thenComparingDouble(candidate -> -candidate.spacing())
                         .thenComparing(Candidate::plainest)
+                        .thenComparing(candidate -> other(candidate.nail(), candidate.instead()))
                         .thenComparing(candidate ->
                                 candidate.nail().fastening().use().fastener().diameter()))
                 .limit(TRIED)
                 .map(candidate -> tried(rest, candidate))
                 .flatMap(Optional::stream)
-                .sorted(Comparator.comparingDouble((LeastRow row) -> -row.spacing())
+                .sorted(Comparator.comparing((LeastRow row) -> lesser(row.nail(), row.instead()))
+                        .thenComparingDouble(row -> -row.spacing())
                         .thenComparing(row -> Math.abs(row.nail().fastening().angle()))
+                        .thenComparing(row -> other(row.nail(), row.instead()))
                         .thenComparing(
                                 row -> row.nail().fastening().use().fastener().diameter()))
                 .toList();
+    }
+
+    /** Whether it is a nail in place of screws: only where no screw does. */
+    private boolean lesser(Fixed nail, Optional<String> instead) {
+        return kind(nail) == Fastener.Kind.NAIL
+                && replaced(instead)
+                        .filter(row -> kind(row) == Fastener.Kind.SCREW)
+                        .isPresent();
+    }
+
+    /** Whether it is another fastener than the row in whose place it comes; the same is sold in other lengths. */
+    private boolean other(Fixed nail, Optional<String> instead) {
+        return replaced(instead)
+                .filter(row -> !row.fastening()
+                        .use()
+                        .fastener()
+                        .name()
+                        .equals(nail.fastening().use().fastener().name()))
+                .isPresent();
+    }
+
+    private Optional<Fixed> replaced(Optional<String> instead) {
+        return instead.flatMap(name -> given.stream()
+                .filter(row -> row.fastening().name().equals(name))
+                .findFirst());
+    }
+
+    private static Fastener.Kind kind(Fixed nail) {
+        return nail.fastening().use().fastener().kind();
     }
 
     private List<Candidate> candidates(Fall fall, Scope scope, double all, Movement movement) {
