@@ -85,9 +85,13 @@ final class Cures {
         return safely(other) && !elsewhere;
     }
 
-    /** A cure has a little wood or plaster before its point: nails do not go as straight as drawn. */
+    /**
+     * A cure has a little wood or plaster before its point, since nails do not go as straight as drawn, and none goes into
+     * masonry.
+     */
     private boolean safely(Fixed other) {
         return other.holds()
+                && !other.intoMasonry()
                 && nailing.shots().ahead(other.drive(), Proposals.BEFORE_POINT, other.after())
                         >= Proposals.BEFORE_POINT - Tolerance.SNAP;
     }

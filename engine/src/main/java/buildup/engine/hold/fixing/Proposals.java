@@ -296,7 +296,7 @@ final class Proposals {
                         far.endingAt(choice.length),
                         blocked,
                         () -> fastening(spot, choice.cut, angle));
-                if (next.isPresent()) {
+                if (next.filter(nail -> !nail.intoMasonry()).isPresent()) {
                     return Optional.of(new Candidate(next.get(), choice.order));
                 }
             }

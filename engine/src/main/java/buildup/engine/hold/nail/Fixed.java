@@ -74,6 +74,11 @@ public record Fixed(
         return grips.stream().filter(grip -> grip.body() != piece).toList();
     }
 
+    /** Whether its point goes on into masonry, where no nail and no wood screw is driven, only a plug set. */
+    public boolean intoMasonry() {
+        return beyond().stream().anyMatch(Grip::inMasonry);
+    }
+
     /** Whether it is by masonry that it would hold, of which nothing is published for it. */
     public boolean inMasonry() {
         return !biteCheck().met() && beyond().stream().anyMatch(Grip::inMasonry);
