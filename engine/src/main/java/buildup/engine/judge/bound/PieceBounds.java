@@ -8,11 +8,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Bounds of the figures of one piece: its edges, and on how much it bears. */
 final class PieceBounds {
     private static final Map<String, Axis> AXES =
             Map.of("back", Axis.OUT, "face", Axis.OUT, "bottom", Axis.UP, "top", Axis.UP);
+
+    /** What touching leaves at both ends of a contact, and between two heights. */
+    private static final double SLACK = 2 * Tolerance.TOUCHING;
 
     private final List<PlacedForms> pieces;
     private final Space space;
@@ -52,12 +56,30 @@ final class PieceBounds {
                 : Optional.empty();
     }
 
-    /** What may carry a piece: how far under it it lies, and how much of it may lie there. */
-    private record Carrier(PlacedForms piece, SizeSum apart, List<SizeSum> lengths) {
+    /**
+     * What may carry a piece.
+     *
+     * @param gaps how far its side lies under that of the piece, and how far over it: where one is air, neither bears
+     * @param lengths no bearing is longer than any of these
+     */
+    private record Carrier(PlacedForms piece, List<SizeSum> gaps, List<SizeSum> lengths) {
+        static Carrier of(PlacedForms piece, LevelSide under) {
+            LevelSide top = LevelSide.of(piece, true);
+            return new Carrier(
+                    piece,
+                    List.of(
+                            under.up().low().minus(top.up().high()),
+                            top.up().low().minus(under.up().high())),
+                    List.of(
+                            under.width(),
+                            top.width(),
+                            under.out().high().minus(top.out().low()),
+                            top.out().high().minus(under.out().low())));
+        }
+
         double most(ChoiceBox box) {
-            Range gap = apart.over(box);
-            if (!piece.piece().maybe(box)
-                    || (piece.box() && (gap.least() > Tolerance.TOUCHING || gap.most() < -Tolerance.TOUCHING))) {
+            boolean apart = gaps.stream().anyMatch(gap -> gap.over(box).least() > SLACK);
+            if (!piece.piece().maybe(box) || apart) {
                 return 0;
             }
             double most = Double.POSITIVE_INFINITY;
@@ -68,35 +90,36 @@ final class PieceBounds {
         }
     }
 
-    /** No more than what lies over each piece, wall or floor on which it may bear; nothing where it is not there. */
+    /** No more than what lies over each piece, floor or top of the wall on which it may bear; nothing where it is not there. */
     private Bounder bearing(PlacedForms piece) {
         List<Carrier> carriers = new ArrayList<>();
-        SizeSum width = piece.out().high().minus(piece.out().low());
+        LevelSide under = LevelSide.of(piece, false);
+        boolean curved = !piece.box();
         for (PlacedForms other : pieces) {
             if (!other.name().equals(piece.name())) {
-                carriers.add(new Carrier(
-                        other,
-                        piece.up().low().minus(other.up().high()),
-                        List.of(
-                                width,
-                                other.out().high().minus(other.out().low()),
-                                piece.out().high().minus(other.out().low()),
-                                other.out().high().minus(piece.out().low()))));
+                carriers.add(Carrier.of(other, under));
+                curved |= !other.box();
             }
         }
-        boolean onRoom = space.wall().solid() && space.wall().to().isPresent();
+        double slack = SLACK + (curved ? LevelSide.OF_STEEP_LINES : 0);
         return box -> {
-            if (!piece.box()) {
-                return FigureBound.UNKNOWN;
+            double width = under.width().over(box).most();
+            double most = isAt(space.floor(), under, box) ? width : 0;
+            if (space.wall().solid() && isAt(space.wall().to(), under, box)) {
+                double overWall = SLACK - under.out().low().over(box).least();
+                most += Math.max(0, Math.min(width, overWall));
             }
-            double most = onRoom ? width.over(box).most() : 0;
-            boolean nearFloor = space.floor().isPresent()
-                    && piece.up().low().over(box).least() <= space.floor().getAsDouble() + 2 * Tolerance.TOUCHING;
-            most += nearFloor ? width.over(box).most() : 0;
             for (Carrier carrier : carriers) {
                 most += carrier.most(box);
             }
-            return new FigureBound(0, most + 2 * Tolerance.TOUCHING);
+            return new FigureBound(0, most + slack);
         };
+    }
+
+    /** Whether some line of a side may lie at that height. */
+    private static boolean isAt(OptionalDouble height, LevelSide side, ChoiceBox box) {
+        return height.isPresent()
+                && side.up().low().over(box).least() <= height.getAsDouble() + SLACK
+                && side.up().high().over(box).most() >= height.getAsDouble() - SLACK;
     }
 }
