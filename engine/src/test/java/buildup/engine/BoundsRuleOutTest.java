@@ -91,6 +91,8 @@ class BoundsRuleOutTest {
                     length of frieze over soffit  | >= | 1     | 3/4
                     reveal of bead over frieze    | >= | 3/8   | 1/4
                     exposed of soffit             | <= | 1/4   | 9
+                    share of frieze.face in raking | >= | 95 % | 60 %
+                    share of frieze.face in raking | <= | 55 % | 70 %
                     dark of frieze.face in lamp   | <= | 1/4   | 2
                     bears on of frieze            | >= | 1     | 3/4
                     bears on of rider             | >= | 1     | 3/4

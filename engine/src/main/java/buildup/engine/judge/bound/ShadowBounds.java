@@ -107,6 +107,11 @@ final class ShadowBounds {
             return bound;
         }
 
+        /** Whether a piece is a board through the plane of the face: what of it stands before the face is a board too. */
+        private static boolean crosses(UprightFace.Other other, ChoiceBox box) {
+            return other.piece().box() && other.before().over(box).least() > SLACK;
+        }
+
         private FigureBound dark(SizeSum from, SizeSum to, List<UprightFace.Other> inFront, ChoiceBox box) {
             Range length = to.minus(from).over(box);
             Spans fromFoot = new Spans();
@@ -114,13 +119,22 @@ final class ShadowBounds {
             double slope = 0;
             for (UprightFace.Other other : inFront) {
                 Thrown its = thrown.get(other.number());
-                boolean surely = other.behind().over(box).least() >= -Tolerance.COINCIDENT
-                        && other.piece().piece().surely(box);
+                boolean there = other.piece().piece().surely(box);
+                boolean wholly = other.behind().over(box).least() >= -Tolerance.COINCIDENT;
+                boolean surely = there && wholly;
                 fromFoot.add(its.above(from, false, box), its.above(from, true, box), surely);
                 fromHead.add(
                         its.above(to, true, box).times(-1),
                         its.above(to, false, box).times(-1),
                         surely);
+                if (there && !wholly && its instanceof Thrown.Parallel && crosses(other, box)) {
+                    fromFoot.add(
+                            its.above(from, false, box), other.top().minus(from).over(box), true);
+                    fromHead.add(
+                            to.minus(other.top()).over(box),
+                            its.above(to, false, box).times(-1),
+                            true);
+                }
                 slope = Math.max(slope, its.steepest(box));
             }
             double surely = Math.max(fromFoot.longest(length, share), fromHead.longest(length, share));

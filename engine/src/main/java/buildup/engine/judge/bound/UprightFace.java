@@ -117,8 +117,8 @@ final class UprightFace {
                 return Optional.empty();
             }
             Range behind = other.behind.over(box);
-            boolean beside = other.bottom.minus(height).over(box).least() > SLACK
-                    || other.top.over(box).most() < -SLACK;
+            boolean beside = other.bottom.minus(height).over(box).least() >= -Tolerance.COINCIDENT
+                    || other.top.over(box).most() <= Tolerance.COINCIDENT;
             boolean lies =
                     behind.isZero(Tolerance.COINCIDENT) && other.piece.piece().surely(box) && other.flat.isPresent();
             if (lies && !beside) {
