@@ -96,6 +96,10 @@ class BoundsRuleOutTest {
                     dark of frieze.face in lamp   | <= | 1/4   | 2
                     bears on of frieze            | >= | 1     | 3/4
                     bears on of rider             | >= | 1     | 3/4
+                    overhang of frieze.face in raking | <= | 2-3/4 | 3-1/4
+                    overhang of frieze.face in raking | >= | 6-1/2 | 3-1/4
+                    depth of frieze.face in raking | <= | 2-3/4 | 3-1/4
+                    depth of frieze.face in raking | >= | 6-1/2 | 3-1/4
                     hidden of soffit from standing | >= | 99 % | 50 %
                     share of rider.cove in low    | >= | 90 % | 40 %
                     share of rider.cove in low    | <= | 20 % | 60 %

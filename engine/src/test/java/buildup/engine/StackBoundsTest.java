@@ -180,10 +180,14 @@ class StackBoundsTest {
                 for (String light : List.of("raking", "lamp")) {
                     asked.add("share of " + name + "." + member + " in " + light);
                     asked.add("dark of " + name + "." + member + " in " + light);
+                    asked.add("overhang of " + name + "." + member + " in " + light);
+                    asked.add("depth of " + name + "." + member + " in " + light);
                 }
             }
             for (String light : List.of("raking", "lamp")) {
                 asked.add("share of " + name + " in " + light);
+                asked.add("overhang of " + name + " in " + light);
+                asked.add("depth of " + name + " in " + light);
             }
             asked.add("length of " + name);
             asked.add("seen of " + name + " from standing");
@@ -258,6 +262,10 @@ class StackBoundsTest {
                 "darkness dark most",
                 "darkness dark least",
                 "of a molding in raking most",
+                "shadows overhang most",
+                "shadows overhang least",
+                "shadows depth most",
+                "shadows depth least",
                 "members length most",
                 "members length least",
                 "members top most",

@@ -11,33 +11,11 @@ final class FaceMeeting {
     /** What welding of pieces that nearly touch may move an end by, twice. */
     static final double SLACK = 2 * Tolerance.TOUCHING;
 
-    /**
-     * How far a piece is off another on each side; where they lie in each other, an edge may belong to either.
-     *
-     * @param gaps one for each side of the box of the other
-     */
-    private record Clear(PlacedForms piece, List<SizeSum> gaps) {
-        static Clear of(PlacedForms piece, PlacedForms other) {
-            return new Clear(
-                    piece,
-                    List.of(
-                            piece.out().low().minus(other.out().high()),
-                            other.out().low().minus(piece.out().high()),
-                            piece.up().low().minus(other.up().high()),
-                            other.up().low().minus(piece.up().high())));
-        }
-
-        boolean of(ChoiceBox box) {
-            return !piece.piece().maybe(box)
-                    || gaps.stream().anyMatch(gap -> gap.over(box).least() >= -Tolerance.COINCIDENT);
-        }
-    }
-
     private final PlacedForms piece;
     private final PlacedForms other;
     private final SizeSum apart;
     private final List<SizeSum> shared;
-    private final List<Clear> clear = new ArrayList<>();
+    private final List<Gaps> others = new ArrayList<>();
 
     /**
      * Where two sides may meet.
@@ -65,8 +43,8 @@ final class FaceMeeting {
                 its.high().minus(mine.low()));
         for (PlacedForms one : pieces) {
             if (!one.name().equals(piece.name()) && !one.name().equals(other.name())) {
-                clear.add(Clear.of(one, piece));
-                clear.add(Clear.of(one, other));
+                others.add(Gaps.of(one, piece));
+                others.add(Gaps.of(one, other));
             }
         }
     }
@@ -77,8 +55,8 @@ final class FaceMeeting {
                 && other.piece().surely(box)
                 && apart.over(box).isZero(Tolerance.COINCIDENT)
                 && length(box).least() > SLACK;
-        for (Clear one : clear) {
-            there = there && one.of(box);
+        for (Gaps one : others) {
+            there = there && one.areClear(box);
         }
         return there;
     }

@@ -79,7 +79,9 @@ public final class StackBounds {
                                         Optional.ofNullable(figure.named().get("member"))))
                         : Optional.empty();
             case "darkness" ->
-                fixedLights ? new ShadowBounds(pieces, stack.lights(), space).of(figure) : Optional.empty();
+                fixedLights ? new ShadowBounds(pieces, stack.lights(), space).ofDarkness(figure) : Optional.empty();
+            case "shadows" ->
+                fixedLights ? new ShadowBounds(pieces, stack.lights(), space).ofShadows(figure) : Optional.empty();
             case "coverage" ->
                 fixedEyes && space.slope() == 0
                         ? new SightBounds(pieces, stack.eyes(), space).of(column, figure.named())

@@ -18,8 +18,8 @@ sealed interface Thrown permits Thrown.Parallel, Thrown.FromLamp {
     /** Whether the light is known to shine on the line and on the piece from the room, whatever the sizes are. */
     boolean shines(ChoiceBox box);
 
-    /** How far a ray falls at most for each inch that it comes nearer to the wall, or rises. */
-    double steepest(ChoiceBox box);
+    /** How far a ray that meets the piece falls for each inch that it comes nearer to the wall; less than 0 where it rises. */
+    Range slopes(ChoiceBox box);
 
     /**
      * Where a piece is thrown by a light.
@@ -88,8 +88,8 @@ sealed interface Thrown permits Thrown.Parallel, Thrown.FromLamp {
         }
 
         @Override
-        public double steepest(ChoiceBox box) {
-            return slope;
+        public Range slopes(ChoiceBox box) {
+            return new Range(slope, slope);
         }
     }
 
@@ -142,15 +142,15 @@ sealed interface Thrown permits Thrown.Parallel, Thrown.FromLamp {
         }
 
         @Override
-        public double steepest(ChoiceBox box) {
-            double steepest = 0;
+        public Range slopes(ChoiceBox box) {
+            Range all = slope(false, false, box);
             for (boolean high : new boolean[] {true, false}) {
                 for (boolean front : new boolean[] {true, false}) {
-                    Range slope = slope(high, front, box);
-                    steepest = Math.max(steepest, Math.max(Math.abs(slope.least()), Math.abs(slope.most())));
+                    Range one = slope(high, front, box);
+                    all = new Range(Math.min(all.least(), one.least()), Math.max(all.most(), one.most()));
                 }
             }
-            return steepest;
+            return all;
         }
     }
 }
