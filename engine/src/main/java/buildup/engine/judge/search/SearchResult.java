@@ -56,9 +56,12 @@ public record SearchResult(
         idle = List.copyOf(idle);
     }
 
-    /** How many were ruled out without being tried: beside an answer that is proved to be the best, all others. */
+    /**
+     * How many were ruled out without being tried: all others where the answer is proved to be the best, or where none of
+     * them can be an answer at all.
+     */
     public BigInteger ruledOut() {
-        return proved ? space.subtract(BigInteger.valueOf(judged)) : proof.ruledOut();
+        return proved || nothingLeft() ? space.subtract(BigInteger.valueOf(judged)) : proof.ruledOut();
     }
 
     /**
