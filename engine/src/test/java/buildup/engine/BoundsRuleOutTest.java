@@ -96,6 +96,11 @@ class BoundsRuleOutTest {
                     dark of frieze.face in lamp   | <= | 1/4   | 2
                     bears on of frieze            | >= | 1     | 3/4
                     bears on of rider             | >= | 1     | 3/4
+                    share of the height of frieze | >= | 70 %  | 55 %
+                    share of the height of frieze | <= | 45 %  | 55 %
+                    share of the height of cornice | <= | 25 % | 37 %
+                    height of the part of frieze  | >= | 5-1/2 | 5
+                    off in Ionic                  | <= | 1 %   | 30 %
                     overhang of frieze.face in raking | <= | 2-3/4 | 3-1/4
                     overhang of frieze.face in raking | >= | 6-1/2 | 3-1/4
                     depth of frieze.face in raking | <= | 2-3/4 | 3-1/4

@@ -127,6 +127,7 @@ class StackBoundsTest {
                 lights:
                   - { name: raking, altitude: %s, azimuth: 40 }
                   - { name: lamp, at: { distance: %s, height: %s }, width: 6 }
+                %s
                 pieces:
                 """.formatted(
                                 between(1, 9),
@@ -138,8 +139,20 @@ class StackBoundsTest {
                                 some("no", "yes"),
                                 some("12", "24", "40", "55"),
                                 some("24", "60", "90"),
-                                some("-20", "4", "12", "16"))
+                                some("-20", "4", "12", "16"),
+                                out.equals("no") && random.nextInt(4) > 0 ? parts(pieces) : "")
                 + pieces.stream().map(piece -> "  - " + piece + "\n").reduce("", String::concat);
+    }
+
+    /** Every piece in a part: what is thick at the foot, what stands over it, and all the rest. */
+    private static String parts(List<String> pieces) {
+        List<String> names = pieces.stream()
+                .map(piece -> piece.replaceAll("(?s)^\\{ name: (\\S+),.*", "$1"))
+                .filter(name -> !List.of("case", "bead", "frieze", "necking").contains(name))
+                .toList();
+        boolean necking = pieces.stream().anyMatch(piece -> piece.contains("name: necking"));
+        return "parts: { architrave: bead, frieze: [frieze" + (necking ? ", necking" : "") + "], cornice: " + names
+                + " }";
     }
 
     private static List<String> members(Answers start, String piece) {
@@ -164,7 +177,13 @@ class StackBoundsTest {
                 "dark of case.face in raking",
                 "length",
                 "left under the ceiling",
-                "left of the projection"));
+                "left of the projection",
+                "off in Ionic",
+                "share of the height"));
+        for (String part : List.of("architrave", "frieze", "cornice")) {
+            asked.add("share of the height of " + part);
+            asked.add("height of the part of " + part);
+        }
         List<String> names = start.blocks().stack().pieces().stream()
                 .map(piece -> piece.name())
                 .toList();
@@ -198,7 +217,7 @@ class StackBoundsTest {
         }
         List<Scalar> lines = new ArrayList<>();
         for (String figure : asked) {
-            boolean share = figure.startsWith("share") || figure.startsWith("hidden");
+            boolean share = figure.startsWith("share") || figure.startsWith("hidden") || figure.startsWith("off");
             String value =
                     share ? "50 %" : figure.startsWith("area") ? "9 sq in" : figure.equals("weight") ? "3" : "1/2";
             lines.add(new Scalar(figure + " <= " + value, new Mark("", 1, 1)));

@@ -1,16 +1,21 @@
 package buildup.engine.judge.bound;
 
 import buildup.catalog.Catalog;
+import buildup.catalog.book.BookOrder;
+import buildup.catalog.book.EntablaturePart;
 import buildup.engine.judge.bound.FigureBound.Bounder;
 import buildup.engine.judge.must.AskedFigure;
+import buildup.engine.judge.proportion.Proportions;
 import buildup.engine.section.free.FreeSizes;
 import buildup.engine.section.stack.Space;
 import buildup.engine.section.stack.Stack;
 import buildup.engine.section.stack.StackReader;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
+import buildup.shared.document.Fields;
 import buildup.shared.notice.Notices;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Bounds of the figures of all stacks of a document, over any box of choices of its free sizes. Many threads may ask. */
@@ -23,6 +28,8 @@ public final class StackBounds {
     private final boolean fixedSpace;
     private final boolean fixedEyes;
     private final boolean fixedLights;
+    private final Optional<PartBounds> parts;
+    private final List<BookOrder> orders;
 
     private StackBounds(Document document, FreeSizes free, Catalog catalog, List<PlacedForms> pieces) {
         this.pieces = pieces;
@@ -30,6 +37,22 @@ public final class StackBounds {
         this.fixedSpace = fixed(document, free, "space") && fixed(document, free, "units");
         this.fixedEyes = fixedSpace && fixed(document, free, "eyes");
         this.fixedLights = fixedSpace && fixed(document, free, "lights");
+        this.orders = catalog.orders();
+        this.parts = fixedSpace && fixed(document, free, "parts")
+                ? PartBounds.of(named(free.now(), catalog), pieces, stack.space())
+                : Optional.empty();
+    }
+
+    /** The names of pieces by the part of the trim to which the document gives them. */
+    private Map<EntablaturePart, List<String>> named(Document document, Catalog catalog) {
+        Fields root = Fields.of(document, new Claims(), new Notices(), stack.lengths());
+        return Proportions.read(stack, root, catalog, new Notices()).parts();
+    }
+
+    private Optional<BookOrder> order(AskedFigure figure) {
+        return orders.stream()
+                .filter(order -> order.name().equals(figure.named().get("order")))
+                .findFirst();
     }
 
     private static boolean fixed(Document document, FreeSizes free, String key) {
@@ -86,6 +109,9 @@ public final class StackBounds {
                 fixedEyes && space.slope() == 0
                         ? new SightBounds(pieces, stack.eyes(), space).of(column, figure.named())
                         : Optional.empty();
+            case "proportion.parts" -> parts.flatMap(known -> known.ofParts(column, name));
+            case "proportion.orders" ->
+                column.equals("off") ? parts.flatMap(known -> order(figure).flatMap(known::off)) : Optional.empty();
             default -> Optional.empty();
         };
     }
