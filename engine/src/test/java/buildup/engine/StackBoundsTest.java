@@ -3,9 +3,9 @@ package buildup.engine;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.catalog.Catalog;
-import buildup.engine.judge.bound.ChoiceBox;
 import buildup.engine.judge.bound.FigureBound;
 import buildup.engine.judge.bound.StackBounds;
+import buildup.engine.judge.bound.form.ChoiceBox;
 import buildup.engine.judge.must.AskedFigure;
 import buildup.engine.judge.must.MustResult;
 import buildup.engine.judge.must.MustRule;

@@ -1,6 +1,8 @@
 package buildup.engine.judge.bound;
 
 import buildup.engine.judge.bound.FigureBound.Bounder;
+import buildup.engine.judge.bound.form.PlacedForms;
+import buildup.engine.judge.bound.form.Range;
 import buildup.engine.section.stack.Axis;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,6 +1,10 @@
 package buildup.engine.judge.bound;
 
 import buildup.engine.judge.bound.UprightFace.Other;
+import buildup.engine.judge.bound.form.ChoiceBox;
+import buildup.engine.judge.bound.form.PlacedForms;
+import buildup.engine.judge.bound.form.Range;
+import buildup.engine.judge.bound.form.SizeSum;
 import buildup.engine.section.stack.Light;
 import buildup.profiles.outline.Tolerance;
 import java.util.List;

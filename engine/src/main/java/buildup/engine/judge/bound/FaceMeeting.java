@@ -1,6 +1,10 @@
 package buildup.engine.judge.bound;
 
-import buildup.engine.judge.bound.PlacedForms.Extent;
+import buildup.engine.judge.bound.form.ChoiceBox;
+import buildup.engine.judge.bound.form.PlacedForms;
+import buildup.engine.judge.bound.form.PlacedForms.Extent;
+import buildup.engine.judge.bound.form.Range;
+import buildup.engine.judge.bound.form.SizeSum;
 import buildup.engine.section.stack.Axis;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
@@ -15,7 +19,7 @@ final class FaceMeeting {
     private final PlacedForms other;
     private final SizeSum apart;
     private final List<SizeSum> shared;
-    private final List<Gaps> others = new ArrayList<>();
+    private final List<BoxGaps> others = new ArrayList<>();
 
     /**
      * Where two sides may meet.
@@ -43,8 +47,8 @@ final class FaceMeeting {
                 its.high().minus(mine.low()));
         for (PlacedForms one : pieces) {
             if (!one.name().equals(piece.name()) && !one.name().equals(other.name())) {
-                others.add(Gaps.of(one, piece));
-                others.add(Gaps.of(one, other));
+                others.add(BoxGaps.of(one, piece));
+                others.add(BoxGaps.of(one, other));
             }
         }
     }
@@ -55,7 +59,7 @@ final class FaceMeeting {
                 && other.piece().surely(box)
                 && apart.over(box).isZero(Tolerance.COINCIDENT)
                 && length(box).least() > SLACK;
-        for (Gaps one : others) {
+        for (BoxGaps one : others) {
             there = there && one.areClear(box);
         }
         return there;

@@ -1,5 +1,7 @@
 package buildup.engine.judge.bound;
 
+import buildup.engine.judge.bound.form.ChoiceBox;
+import buildup.engine.judge.bound.form.Range;
 import buildup.engine.judge.must.MustRule;
 import buildup.engine.judge.must.WishRule;
 import buildup.profiles.outline.Tolerance;

@@ -1,6 +1,8 @@
 package buildup.engine.judge.bound;
 
-import buildup.engine.judge.bound.PlacedForms.Extent;
+import buildup.engine.judge.bound.form.PlacedForms;
+import buildup.engine.judge.bound.form.PlacedForms.Extent;
+import buildup.engine.judge.bound.form.SizeSum;
 import buildup.engine.section.stack.Axis;
 import buildup.engine.section.stack.Piece;
 import buildup.profiles.outline.Box;

@@ -1,6 +1,9 @@
 package buildup.engine.judge.bound;
 
 import buildup.engine.judge.bound.FigureBound.Bounder;
+import buildup.engine.judge.bound.form.ChoiceBox;
+import buildup.engine.judge.bound.form.PlacedForms;
+import buildup.engine.judge.bound.form.SizeSum;
 import buildup.engine.section.stack.Axis;
 import buildup.engine.section.stack.Space;
 import buildup.profiles.outline.Tolerance;

@@ -1,6 +1,10 @@
 package buildup.engine.judge.bound;
 
 import buildup.engine.judge.bound.FigureBound.Bounder;
+import buildup.engine.judge.bound.form.ChoiceBox;
+import buildup.engine.judge.bound.form.PlacedForms;
+import buildup.engine.judge.bound.form.Range;
+import buildup.engine.judge.bound.form.SizeSum;
 import buildup.engine.judge.must.AskedFigure;
 import buildup.engine.look.light.Lights;
 import buildup.engine.section.stack.Light;

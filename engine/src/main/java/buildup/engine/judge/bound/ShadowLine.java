@@ -3,6 +3,10 @@ package buildup.engine.judge.bound;
 import buildup.engine.judge.bound.FigureBound.Bounder;
 import buildup.engine.judge.bound.UprightFace.Other;
 import buildup.engine.judge.bound.UprightFace.Stretch;
+import buildup.engine.judge.bound.form.ChoiceBox;
+import buildup.engine.judge.bound.form.PlacedForms;
+import buildup.engine.judge.bound.form.Range;
+import buildup.engine.judge.bound.form.SizeSum;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,7 +26,7 @@ final class ShadowLine implements Bounder {
     private final boolean alone;
     private final List<Reach> reaches;
     /** By the numbers of the pieces, how far each is off every other. */
-    private final List<List<Gaps>> gaps = new ArrayList<>();
+    private final List<List<BoxGaps>> gaps = new ArrayList<>();
 
     /** How far a piece comes out before the face. */
     private record Reach(PlacedForms piece, SizeSum before) {}
@@ -41,7 +45,7 @@ final class ShadowLine implements Bounder {
         for (PlacedForms piece : pieces) {
             gaps.add(pieces.stream()
                     .filter(other -> !other.name().equals(piece.name()))
-                    .map(other -> Gaps.of(other, piece))
+                    .map(other -> BoxGaps.of(other, piece))
                     .toList());
         }
     }

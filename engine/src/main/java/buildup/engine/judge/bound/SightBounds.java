@@ -1,7 +1,11 @@
 package buildup.engine.judge.bound;
 
 import buildup.engine.judge.bound.FigureBound.Bounder;
-import buildup.engine.judge.bound.PlacedForms.Extent;
+import buildup.engine.judge.bound.form.ChoiceBox;
+import buildup.engine.judge.bound.form.PlacedForms;
+import buildup.engine.judge.bound.form.PlacedForms.Extent;
+import buildup.engine.judge.bound.form.Range;
+import buildup.engine.judge.bound.form.SizeSum;
 import buildup.engine.section.stack.Axis;
 import buildup.engine.section.stack.Eye;
 import buildup.engine.section.stack.PieceKind;

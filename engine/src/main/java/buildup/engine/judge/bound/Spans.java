@@ -1,5 +1,6 @@
 package buildup.engine.judge.bound;
 
+import buildup.engine.judge.bound.form.Range;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -4,6 +4,9 @@ import buildup.catalog.Catalog;
 import buildup.catalog.book.BookOrder;
 import buildup.catalog.book.EntablaturePart;
 import buildup.engine.judge.bound.FigureBound.Bounder;
+import buildup.engine.judge.bound.form.ChoiceBox;
+import buildup.engine.judge.bound.form.PlacedForms;
+import buildup.engine.judge.bound.form.StackForms;
 import buildup.engine.judge.must.AskedFigure;
 import buildup.engine.judge.proportion.Proportions;
 import buildup.engine.section.free.FreeSizes;
@@ -65,10 +68,7 @@ public final class StackBounds {
      * @return absent where some piece has no place that is known for all choices at once, so that nothing is known
      */
     public static Optional<StackBounds> of(Document document, FreeSizes free, Catalog catalog) {
-        return new PieceReading(document, free, catalog)
-                .all()
-                .flatMap(StackForms::placed)
-                .map(pieces -> new StackBounds(document, free, catalog, pieces));
+        return StackForms.of(document, free, catalog).map(pieces -> new StackBounds(document, free, catalog, pieces));
     }
 
     /** The bounds of one figure; absent where nothing is known of it. */

@@ -1,5 +1,9 @@
 package buildup.engine.judge.bound;
 
+import buildup.engine.judge.bound.form.ChoiceBox;
+import buildup.engine.judge.bound.form.PlacedForms;
+import buildup.engine.judge.bound.form.Range;
+import buildup.engine.judge.bound.form.SizeSum;
 import buildup.engine.look.light.Lights;
 import buildup.engine.look.light.Sunlight;
 import buildup.engine.section.stack.Axis;

@@ -1,8 +1,8 @@
 package buildup.engine.judge.search;
 
-import buildup.engine.judge.bound.ChoiceBox;
 import buildup.engine.judge.bound.FigureBound;
 import buildup.engine.judge.bound.StackBounds;
+import buildup.engine.judge.bound.form.ChoiceBox;
 import buildup.engine.judge.must.MustResult;
 import buildup.engine.judge.must.MustRule;
 import buildup.engine.judge.must.WishRule;

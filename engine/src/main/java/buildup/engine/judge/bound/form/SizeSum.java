@@ -1,4 +1,4 @@
-package buildup.engine.judge.bound;
+package buildup.engine.judge.bound.form;
 
 import buildup.profiles.outline.Tolerance;
 import java.util.function.IntToDoubleFunction;
@@ -7,7 +7,7 @@ import java.util.function.IntToDoubleFunction;
  * A number that hangs on the free sizes: a constant, a function of each size, and a rest that lies in a range whatever they
  * are. What hangs on several sizes at once is in the rest.
  */
-final class SizeSum {
+public final class SizeSum {
     /** Functions of the sizes by their choices; an empty one for a size on which it does not hang. */
     private final double[][] ofSizes;
 
@@ -77,19 +77,23 @@ final class SizeSum {
         return new SizeSum(functions, constant, none ? new Range(0, 0) : new Range(least, most));
     }
 
-    SizeSum plus(SizeSum other) {
+    /** Both together. */
+    public SizeSum plus(SizeSum other) {
         return with(other, 1);
     }
 
-    SizeSum minus(SizeSum other) {
+    /** This less another: what both hang on alike falls out. */
+    public SizeSum minus(SizeSum other) {
         return with(other, -1);
     }
 
-    SizeSum plus(double more) {
+    /** The same and a constant more. */
+    public SizeSum plus(double more) {
         return new SizeSum(ofSizes, constant + more, rest);
     }
 
-    SizeSum times(double factor) {
+    /** The same so many times. */
+    public SizeSum times(double factor) {
         double[][] functions = new double[ofSizes.length][0];
         for (int i = 0; i < functions.length; i++) {
             functions[i] = ofSizes[i].clone();
@@ -120,7 +124,7 @@ final class SizeSum {
     }
 
     /** Between what it lies over a box. */
-    Range over(ChoiceBox box) {
+    public Range over(ChoiceBox box) {
         double least = constant + rest.least();
         double most = constant + rest.most();
         for (int i = 0; i < ofSizes.length; i++) {
@@ -140,7 +144,7 @@ final class SizeSum {
     }
 
     /** How much it may change with one size alone over a box. */
-    double spread(int size, ChoiceBox box) {
+    public double spread(int size, ChoiceBox box) {
         double[] function = ofSizes[size];
         if (function.length == 0) {
             return 0;

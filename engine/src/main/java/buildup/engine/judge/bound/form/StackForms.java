@@ -1,11 +1,14 @@
-package buildup.engine.judge.bound;
+package buildup.engine.judge.bound.form;
 
-import buildup.engine.judge.bound.PlacedForms.Extent;
+import buildup.catalog.Catalog;
+import buildup.engine.judge.bound.form.PlacedForms.Extent;
+import buildup.engine.section.free.FreeSizes;
 import buildup.engine.section.placing.Edges;
 import buildup.engine.section.stack.Axis;
 import buildup.engine.section.stack.Piece;
 import buildup.engine.section.stack.Rule;
 import buildup.profiles.outline.Tolerance;
+import buildup.shared.document.Document;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -15,7 +18,7 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /** Places pieces by their rules for all choices at once, as the placing of one stack does. */
-final class StackForms {
+public final class StackForms {
     private final Map<String, PieceForms> byName = new HashMap<>();
     private final Map<String, Optional<Extent>> found = new HashMap<>();
 
@@ -24,12 +27,16 @@ final class StackForms {
     }
 
     /**
-     * Where each piece sits. A piece that touches, or whose rules are other ones for other choices, has no place that is
-     * known, nor has what hangs on it.
+     * Where each piece of a document sits. A piece that touches, or whose rules are other ones for other choices, has no place
+     * that is known, nor has what hangs on it.
      *
-     * @return absent where one of them has no place that is known
+     * @return absent where one of them has no place that is known, or cannot be told by its name
      */
-    static Optional<List<PlacedForms>> placed(List<PieceForms> pieces) {
+    public static Optional<List<PlacedForms>> of(Document document, FreeSizes free, Catalog catalog) {
+        return new PieceReading(document, free, catalog).all().flatMap(StackForms::placed);
+    }
+
+    private static Optional<List<PlacedForms>> placed(List<PieceForms> pieces) {
         StackForms forms = new StackForms(pieces);
         List<PlacedForms> placed = new ArrayList<>();
         for (PieceForms piece : pieces) {

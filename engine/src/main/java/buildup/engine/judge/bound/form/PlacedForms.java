@@ -1,4 +1,4 @@
-package buildup.engine.judge.bound;
+package buildup.engine.judge.bound.form;
 
 import buildup.engine.section.stack.Axis;
 import buildup.engine.section.stack.Piece;
@@ -17,26 +17,29 @@ import java.util.function.ToDoubleFunction;
  *
  * @param box whether its outline is the box of its extents, whatever the sizes are
  */
-record PlacedForms(PieceForms piece, PieceKind kind, Extent out, Extent up, boolean box) {
-    String name() {
+public record PlacedForms(PieceForms piece, PieceKind kind, Extent out, Extent up, boolean box) {
+    /** Its name in the document. */
+    public String name() {
         return piece.name();
     }
 
-    boolean inStack() {
+    /** Whether it is a piece of the stack: framing is none. */
+    public boolean inStack() {
         return kind != PieceKind.FRAMING;
     }
 
-    Extent extent(Axis axis) {
+    /** From where to where it reaches along an axis. */
+    public Extent extent(Axis axis) {
         return axis == Axis.OUT ? out : up;
     }
 
     /** One side of its box: the coordinate on an axis. */
-    SizeSum side(Axis axis, boolean high) {
+    public SizeSum side(Axis axis, boolean high) {
         return high ? extent(axis).high() : extent(axis).low();
     }
 
     /** A number that moves with it, as it is in the frame of its own shape whose box begins at 0. */
-    SizeSum own(ToDoubleFunction<Piece> of) {
+    public SizeSum own(ToDoubleFunction<Piece> of) {
         return piece.shape().sum(of);
     }
 
@@ -44,7 +47,7 @@ record PlacedForms(PieceForms piece, PieceKind kind, Extent out, Extent up, bool
      * The one straight edge that lies along a side of its box, along the other axis; absent where there is none or more,
      * or where another line comes so near to that side that it may touch what lies there too.
      */
-    Optional<Extent> flat(Axis axis, boolean high) {
+    public Optional<Extent> flat(Axis axis, boolean high) {
         if (box) {
             return Optional.of(extent(axis.other()));
         }
@@ -61,7 +64,7 @@ record PlacedForms(PieceForms piece, PieceKind kind, Extent out, Extent up, bool
     }
 
     /** The name of the member that is the one straight edge along a side; absent where there is none that is always so. */
-    Optional<String> member(Axis axis, boolean high) {
+    public Optional<String> member(Axis axis, boolean high) {
         return piece.shape()
                 .same(reading -> {
                     List<Stroke> flats = flats(reading, axis, high);
@@ -91,7 +94,7 @@ record PlacedForms(PieceForms piece, PieceKind kind, Extent out, Extent up, bool
                 .toList();
     }
 
-    static double coordinate(Axis axis, Point point) {
+    private static double coordinate(Axis axis, Point point) {
         return axis == Axis.OUT ? point.x() : point.y();
     }
 
@@ -101,5 +104,5 @@ record PlacedForms(PieceForms piece, PieceKind kind, Extent out, Extent up, bool
      * @param low the lesser coordinate, in
      * @param high the greater one, in
      */
-    record Extent(SizeSum low, SizeSum high) {}
+    public record Extent(SizeSum low, SizeSum high) {}
 }

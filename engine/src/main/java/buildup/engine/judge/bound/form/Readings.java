@@ -1,4 +1,4 @@
-package buildup.engine.judge.bound;
+package buildup.engine.judge.bound.form;
 
 import buildup.engine.section.stack.Piece;
 import java.util.ArrayList;
@@ -17,9 +17,9 @@ import java.util.function.ToDoubleFunction;
  * @param pieces by the number of the choices, the last of its own sizes turning fastest; absent where that part is refused,
  *     so that there is no such stack
  */
-record Readings(int sizes, List<Integer> own, List<Integer> counts, List<Optional<Piece>> pieces) {
+public record Readings(int sizes, List<Integer> own, List<Integer> counts, List<Optional<Piece>> pieces) {
     /** A number of the piece that hangs on that part alone. */
-    SizeSum sum(ToDoubleFunction<Piece> of) {
+    public SizeSum sum(ToDoubleFunction<Piece> of) {
         return SizeSum.fitted(
                 sizes,
                 own.stream().mapToInt(Integer::intValue).toArray(),
@@ -28,7 +28,7 @@ record Readings(int sizes, List<Integer> own, List<Integer> counts, List<Optiona
     }
 
     /** The numbers of the pieces that a box holds; none of those that are refused. */
-    List<Integer> in(ChoiceBox box) {
+    public List<Integer> in(ChoiceBox box) {
         List<Integer> in = new ArrayList<>();
         for (int number = 0; number < pieces.size(); number++) {
             boolean holds = pieces.get(number).isPresent();
@@ -45,7 +45,7 @@ record Readings(int sizes, List<Integer> own, List<Integer> counts, List<Optiona
     }
 
     /** Something that is the same whatever the sizes are; absent where it is not, or where there is never such a piece. */
-    <T> Optional<T> same(Function<Piece, T> of) {
+    public <T> Optional<T> same(Function<Piece, T> of) {
         Optional<T> first = Optional.empty();
         for (Optional<Piece> piece : pieces) {
             if (piece.isPresent()) {

@@ -1,4 +1,4 @@
-package buildup.engine.judge.bound;
+package buildup.engine.judge.bound.form;
 
 import buildup.catalog.Catalog;
 import buildup.engine.section.free.FreeSize;

@@ -1,4 +1,4 @@
-package buildup.engine.judge.bound;
+package buildup.engine.judge.bound.form;
 
 /**
  * All numbers from one to another.
@@ -6,16 +6,17 @@ package buildup.engine.judge.bound;
  * @param least no number is less; negative infinity where that is not known
  * @param most no number is more; infinity where that is not known
  */
-record Range(double least, double most) {
+public record Range(double least, double most) {
     /** Of which nothing is known. */
-    static final Range UNKNOWN = new Range(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+    public static final Range UNKNOWN = new Range(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
 
-    Range plus(Range other) {
+    /** All sums of a number of each. */
+    public Range plus(Range other) {
         return new Range(least + other.least, most + other.most);
     }
 
     /** All products of a number of each. */
-    Range times(Range other) {
+    public Range times(Range other) {
         double a = least * other.least;
         double b = least * other.most;
         double c = most * other.least;
@@ -23,12 +24,13 @@ record Range(double least, double most) {
         return new Range(Math.min(Math.min(a, b), Math.min(c, d)), Math.max(Math.max(a, b), Math.max(c, d)));
     }
 
-    Range times(double factor) {
+    /** All of them so many times. */
+    public Range times(double factor) {
         return factor >= 0 ? new Range(least * factor, most * factor) : new Range(most * factor, least * factor);
     }
 
     /** Whether all of them are one number, but for rounding. */
-    boolean isZero(double within) {
+    public boolean isZero(double within) {
         return least >= -within && most <= within;
     }
 }

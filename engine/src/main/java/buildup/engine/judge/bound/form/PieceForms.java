@@ -1,4 +1,4 @@
-package buildup.engine.judge.bound;
+package buildup.engine.judge.bound.form;
 
 import java.util.Map;
 import java.util.Optional;
@@ -11,19 +11,19 @@ import java.util.Optional;
  * @param shape the piece by what its entry says of its shape
  * @param rules the piece by what its entry says under each key that places it, {@code at} among them
  */
-record PieceForms(String name, int leaveOut, int stays, Readings shape, Map<String, Readings> rules) {
+public record PieceForms(String name, int leaveOut, int stays, Readings shape, Map<String, Readings> rules) {
     /** The piece by what its entry says under a key that places it; absent where it says nothing. */
-    Optional<Readings> rule(String key) {
+    public Optional<Readings> rule(String key) {
         return Optional.ofNullable(rules.get(key));
     }
 
     /** Whether every stack of a box has it. */
-    boolean surely(ChoiceBox box) {
+    public boolean surely(ChoiceBox box) {
         return leaveOut < 0 || (box.width(leaveOut) == 1 && box.holds(leaveOut, stays));
     }
 
     /** Whether some stack of a box has it. */
-    boolean maybe(ChoiceBox box) {
+    public boolean maybe(ChoiceBox box) {
         return leaveOut < 0 || box.holds(leaveOut, stays);
     }
 }

@@ -1,5 +1,8 @@
 package buildup.engine.judge.bound;
 
+import buildup.engine.judge.bound.form.ChoiceBox;
+import buildup.engine.judge.bound.form.PlacedForms;
+import buildup.engine.judge.bound.form.SizeSum;
 import buildup.profiles.outline.Tolerance;
 import java.util.List;
 
@@ -8,12 +11,12 @@ import java.util.List;
  *
  * @param sides one for each side of the box of the other, in
  */
-record Gaps(PlacedForms piece, List<SizeSum> sides) {
+record BoxGaps(PlacedForms piece, List<SizeSum> sides) {
     /** What welding of pieces that nearly touch may move an end by, twice. */
     private static final double SLACK = 2 * Tolerance.TOUCHING;
 
-    static Gaps of(PlacedForms piece, PlacedForms other) {
-        return new Gaps(
+    static BoxGaps of(PlacedForms piece, PlacedForms other) {
+        return new BoxGaps(
                 piece,
                 List.of(
                         piece.out().low().minus(other.out().high()),
