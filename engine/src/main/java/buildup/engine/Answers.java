@@ -142,7 +142,7 @@ public final class Answers {
         this.openJoints = new LazyAnswer<>(notices ->
                 JointFaults.of(shape.answer(), joints.answer(), eyes(), gapsOfRules(), trial.isPresent(), notices));
         this.fixed = new LazyAnswer<>(notices -> Fixing.of(
-                shape.answer(), blocks.fastenings(), this.lights.answer(), sights.answer(), catalog, told, notices));
+                shape.answer(), blocks.rows(), this.lights.answer(), sights.answer(), catalog, told, notices));
         this.section = new LazyAnswer<>(notices ->
                 shape.answer().heldBy(Ties.fastened(shape.answer(), blocks.fastenings(), fixed.answer()), notices));
         this.backings = new LazyAnswer<>(notices -> Backings.of(

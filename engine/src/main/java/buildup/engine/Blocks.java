@@ -77,6 +77,11 @@ record Blocks(
         keys = Set.copyOf(keys);
     }
 
+    Fixing.Rows rows() {
+        return new Fixing.Rows(
+                fastenings, bench.stream().map(BenchUnits.Joined::pieces).toList());
+    }
+
     private static Set<String> keys(Fields root) {
         return root.mapping().entries().stream()
                 .map(entry -> entry.key().text())

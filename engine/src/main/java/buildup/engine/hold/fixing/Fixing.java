@@ -17,12 +17,26 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /** Asks what nails and screws do in a section. Reads its own block of the document, {@code fastenings:}. */
 public final class Fixing {
     /** What is thinner, in, is a pin, which no nailer is hung on: 18 gauge and up; common practice, no source. */
     private static final double THINNEST = 0.047;
+
+    /**
+     * What is driven.
+     *
+     * @param bench the names of pieces that are joined before they go up, a list for each unit: what joins two of one is
+     *     driven there, where neither wall nor ceiling is in the way, if it cannot be driven in place
+     */
+    public record Rows(List<Fastening> fastenings, List<List<String>> bench) {
+        public Rows {
+            fastenings = List.copyOf(fastenings);
+            bench = List.copyOf(bench);
+        }
+    }
 
     private Fixing() {}
 
@@ -48,7 +62,7 @@ public final class Fixing {
             List<Sighting> sights,
             Catalog catalog,
             Notices notices) {
-        return of(section, fastenings, lights, sights, catalog, true, notices);
+        return of(section, new Rows(fastenings, List.of()), lights, sights, catalog, true, notices);
     }
 
     /**
@@ -58,7 +72,7 @@ public final class Fixing {
      */
     public static List<Fixed> of(
             Section section,
-            List<Fastening> fastenings,
+            Rows rows,
             List<Lighting> lights,
             List<Sighting> sights,
             Catalog catalog,
@@ -67,8 +81,11 @@ public final class Fixing {
         Nailing nailing = new Nailing(section, lights, sights, catalog);
         Spots spots = new Spots(section, notices);
         FixingFaults faults = new FixingFaults(nailing, curing, notices);
+        List<OnTheBench> benches = rows.bench().stream()
+                .map(names -> new OnTheBench(section, names, lights, sights, catalog))
+                .toList();
         List<Fixed> all = new ArrayList<>();
-        for (Fastening fastening : fastenings) {
+        for (Fastening fastening : rows.fastenings()) {
             Optional<Spot> spot = spots.of(fastening);
             if (spot.isPresent()) {
                 int after = fastening
@@ -76,8 +93,15 @@ public final class Fixing {
                         .flatMap(spots::piece)
                         .orElse(spot.get().body());
                 Fixed fixed = nailing.fixed(spot.get(), fastening, after);
-                faults.say(spot.get(), fixed);
-                all.add(fixed);
+                Optional<Fixed> joined = fixed.sound()
+                        ? Optional.empty()
+                        : benches.stream()
+                                .flatMap(unit -> unit.joined(spot.get(), fastening, after).stream())
+                                .findFirst();
+                if (joined.isEmpty()) {
+                    faults.say(spot.get(), fixed);
+                }
+                all.add(joined.orElse(fixed));
             }
         }
         Collisions.say(all, notices);
@@ -141,5 +165,29 @@ public final class Fixing {
             }
         }
         return List.copyOf(all);
+    }
+
+    /** Pieces that are joined before they go up, with nothing else beside them. */
+    private static final class OnTheBench {
+        /** Their numbers, in the order of the document, in which they are joined. */
+        private final TreeSet<Integer> unit = new TreeSet<>();
+
+        private final Nailing nailing;
+
+        /** @param names of the pieces */
+        OnTheBench(Section section, List<String> names, List<Lighting> lights, List<Sighting> sights, Catalog catalog) {
+            names.forEach(name -> section.number(name).ifPresent(unit::add));
+            this.nailing = new Nailing(new Timber(section, unit), lights, sights, catalog);
+        }
+
+        /** A row as it is driven there, as soon as what it bites in is joined; absent where it is not sound there. */
+        Optional<Fixed> joined(Spot spot, Fastening row, int after) {
+            return unit.contains(spot.body())
+                    ? unit.tailSet(after).stream()
+                            .map(step -> nailing.fixed(spot, row, step))
+                            .filter(Fixed::sound)
+                            .findFirst()
+                    : Optional.empty();
+        }
     }
 }

@@ -40,8 +40,12 @@ final class Nailing {
     private final Hidings hidings;
 
     Nailing(Section section, List<Lighting> lights, List<Sighting> sights, Catalog catalog) {
+        this(new Timber(section), lights, sights, catalog);
+    }
+
+    Nailing(Timber timber, List<Lighting> lights, List<Sighting> sights, Catalog catalog) {
         this.catalog = catalog;
-        this.timber = new Timber(section);
+        this.timber = timber;
         this.shots = new NailPaths(timber);
         this.reaching = new Reaching(timber, catalog);
         this.hidings = new Hidings(timber, lights, sights);

@@ -14,6 +14,7 @@ import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /** The bodies of a section as a nail meets them: what is up in a step, of which wood, with the grain which way. */
@@ -94,9 +95,16 @@ final class Timber {
     private final List<Solid> bodies;
     private final List<Solid> woods;
     private final List<Boolean> standing;
+    /** What alone is there when pieces are joined on the bench; empty at the wall, where all is. */
+    private final Set<Integer> bench;
 
     Timber(Section section) {
+        this(section, Set.of());
+    }
+
+    Timber(Section section, Set<Integer> bench) {
         this.section = section;
+        this.bench = bench;
         this.covering = section.stack().space().wall().covering();
         this.standing = section.bodies().stream().map(Body::standing).toList();
         this.bodies =
@@ -130,7 +138,7 @@ final class Timber {
 
     /** Whether a body stands once the piece of that number is up: it stood before, or is no later one. */
     boolean up(int number, int step) {
-        return standing.get(number) || number <= step;
+        return bench.isEmpty() ? standing.get(number) || number <= step : number <= step && bench.contains(number);
     }
 
     boolean wall(int number) {

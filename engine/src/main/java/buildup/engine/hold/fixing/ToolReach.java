@@ -22,8 +22,11 @@ public final class ToolReach {
                 .inTheWay();
     }
 
-    /** The first body after a step that, once up, keeps the tool from the head; absent when none does. */
+    /** The first body after a step that, once up, keeps the tool from the head; absent when none does, or something did before. */
     public OptionalInt coveredBy(Fixed fixed, int step) {
+        if (inTheWay(fixed, step).isPresent()) {
+            return OptionalInt.empty();
+        }
         for (int later = step + 1; later < timber.count(); later++) {
             if (timber.body(later).inStack() && inTheWay(fixed, later).isPresent()) {
                 return OptionalInt.of(later);

@@ -204,7 +204,8 @@ public final class Orders {
                     row,
                     step,
                     bench,
-                    access.coveredBy(row, last),
+                    // joined on the bench it is driven before anything can be in its way
+                    bench ? OptionalInt.empty() : access.coveredBy(row, last),
                     hidden.isPresent() && unit.bodies().contains(hidden.getAsInt()) ? hidden : OptionalInt.empty()));
         }
         return all;
