@@ -19,6 +19,10 @@ public final class CatalogNotices {
     public static final Code MM_READ_AS_INCHES =
             Code.of("mm-read-as-inches", "A size is so large that it was likely meant in another unit.");
 
+    /** In place of a cure of those; {@code number} as it is written there. */
+    public static final String WRITE_THE_UNIT =
+            "Write the unit behind it, '{number} in' or '{number} mm', or 'units: mm' for the file.";
+
     private static final Code MISSING_SIZE = Code.of("missing-size", "A profile or a nail is called without its size.");
     private static final Code UNKNOWN_LENGTH =
             Code.of("unknown-length", "A nail or a screw is not sold in the length that is asked for.");

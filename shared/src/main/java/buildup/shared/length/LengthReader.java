@@ -37,19 +37,38 @@ public final class LengthReader {
 
     private final LengthUnit bareUnit;
     private final SortedMap<String, Length> names;
+    private final SortedMap<String, Length> namesInFeet;
 
     /**
      * @param bareUnit the unit of a number that names none
      * @param names lengths that may be called by name
      */
     public LengthReader(LengthUnit bareUnit, Map<String, Length> names) {
+        this(bareUnit, names, names);
+    }
+
+    /** @param namesInFeet the same lengths by name, as they would be if bare numbers were feet */
+    public LengthReader(LengthUnit bareUnit, Map<String, Length> names, Map<String, Length> namesInFeet) {
         this.bareUnit = bareUnit;
         this.names = new TreeMap<>(names);
+        this.namesInFeet = new TreeMap<>(namesInFeet);
     }
 
     /** The unit of a number that names none. */
     public LengthUnit bareUnit() {
         return bareUnit;
+    }
+
+    /** The same, to which bare numbers are feet, behind names too: what reads alike to both has its unit written. */
+    public LengthReader inFeet() {
+        return new LengthReader(LengthUnit.FOOT, namesInFeet);
+    }
+
+    /** Whether a text is a length that no unit of bare numbers changes. */
+    public boolean unitWritten(String text) {
+        return read(text) instanceof Good here
+                && inFeet().read(text) instanceof Good there
+                && here.length().equals(there.length());
     }
 
     /** One term of a sum, as written. */

@@ -15,8 +15,7 @@ final class PlanNotices {
             "Run '{run}' holds {stretches} stretches; at most {most} are fitted.", "Make several runs of it.");
 
     static final Kind LONG_STRETCH = CatalogNotices.MM_READ_AS_INCHES.problem(
-            "Stretch '{stretch}' of run '{run}' is {length} long: that is {feet}. mm?",
-            "Write the unit, as '2400 mm', or 'units: mm' for the file.");
+            "Stretch '{stretch}' of run '{run}' is {length} long: that is {feet}. mm?", CatalogNotices.WRITE_THE_UNIT);
 
     private static final Code STRETCH_MISSING =
             Code.of("stretch-missing", "A run has no stretch of wall, too few to close, or one without a length.");

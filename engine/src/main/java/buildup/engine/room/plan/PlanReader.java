@@ -9,7 +9,9 @@ import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
+import buildup.shared.figure.Text;
 import buildup.shared.length.Length;
+import buildup.shared.length.LengthPrinter;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
@@ -176,12 +178,16 @@ final class PlanReader {
         }
         if (length.filter(inches ->
                         inches > LONGEST_WALL && !stack.lengths().bareUnit().isMetric())
+                .filter(inches -> fields.scalar("length")
+                        .filter(written -> stack.lengths().unitWritten(written.text()))
+                        .isEmpty())
                 .isPresent()) {
             say(
                     PlanNotices.LONG_STRETCH
                             .with("stretch", name)
                             .with("run", run)
                             .with("length", Figure.length(length.get()).rounded(Rounding.decimals(0)))
+                            .with("number", new Text(LengthPrinter.trimmed(length.get(), 3)))
                             .with(
                                     "feet",
                                     Figure.of(Quantity.RUN, length.get() / 12).rounded(Rounding.decimals(0))),

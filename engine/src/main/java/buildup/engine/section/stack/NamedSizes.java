@@ -52,7 +52,7 @@ final class NamedSizes {
         for (Entry entry : entries.entries()) {
             named.say(sizes.orElseThrow(), entry.key().text(), notices);
         }
-        return named.lengths;
+        return new LengthReader(unit, named.known, new NamedSizes(LengthUnit.FOOT, written).known);
     }
 
     /** What is wrong with one; that it is given by one that is wrong follows from that. */

@@ -13,8 +13,6 @@ import buildup.shared.document.Fields;
 import buildup.shared.document.Node;
 import buildup.shared.document.Scalar;
 import buildup.shared.figure.Figure;
-import buildup.shared.figure.Quantity;
-import buildup.shared.figure.Rounding;
 import buildup.shared.length.LengthReader;
 import buildup.shared.notice.Kind;
 import buildup.shared.notice.Notice;
@@ -28,14 +26,6 @@ import java.util.OptionalDouble;
 
 /** Reads one entry of {@code pieces:}. */
 final class PieceReader {
-    /** Wider trim than this is more likely a size in millimeters: 60 in, wider than any board and most sheets. */
-    private static final double WIDEST_TRIM = 60;
-
-    /** Trim that stands out farther, or goes up farther, in inches, was more likely measured in millimeters. */
-    private static final double FARTHEST_OUT = 60;
-
-    private static final double FARTHEST_UP = 480;
-
     /** A longer name stands in no table and on no drawing. */
     private static final int LONGEST_NAME = 60;
 
@@ -46,6 +36,7 @@ final class PieceReader {
     private final LengthReader lengths;
     private final RuleReader rules;
     private final Optional<Wood> commonWood;
+    private final LikelySizes likely;
     private final Notices notices;
 
     PieceReader(
@@ -60,6 +51,7 @@ final class PieceReader {
         this.lengths = lengths;
         this.rules = rules;
         this.commonWood = commonWood;
+        this.likely = new LikelySizes(lengths, notices);
         this.notices = notices;
     }
 
@@ -74,7 +66,7 @@ final class PieceReader {
         FiberDirection grain = grain(fields, name);
         Optional<Sawn> sawn = sawn(fields, name);
         OwnSpread spread = spread(fields);
-        Optional<Drawn> drawn = drawn(fields, name, kind);
+        Optional<Drawn> drawn = drawn(fields, name, kind, lengths, notices);
         PieceShaping shaping = shaping(fields);
         Optional<PieceShaping.Shaped> shaped = drawn.flatMap(raw -> shaping.apply(raw, name, fields, notices));
         Rules placed = rules(fields, rules.about(name));
@@ -98,10 +90,12 @@ final class PieceReader {
                 shaped.get().flippedOver(),
                 fixed,
                 fields.mark());
-        sizeIsLikely(piece);
+        likely.say(
+                piece,
+                () -> drawn(fields, name, kind, lengths.inFeet(), new Notices())
+                        .flatMap(raw -> shaping.apply(raw, name, fields, new Notices()))
+                        .map(other -> other.outline().box()));
         spreadIsSound(piece, fields);
-        isPlacedLikely(piece, placed.back().or(placed::face), FARTHEST_OUT);
-        isPlacedLikely(piece, placed.bottom().or(placed::top), FARTHEST_UP);
         return Optional.of(piece);
     }
 
@@ -204,7 +198,7 @@ final class PieceReader {
     /** A profile as drawn, with its stick. */
     record Drawn(Outline outline, Optional<Profile> profile, Stock stock) {}
 
-    private Optional<Drawn> drawn(Fields fields, String name, PieceKind kind) {
+    private Optional<Drawn> drawn(Fields fields, String name, PieceKind kind, LengthReader lengths, Notices notices) {
         Optional<Scalar> call = fields.scalar("profile");
         Optional<Node> words = fields.node("section");
         if (call.isPresent() == words.isPresent()) {
@@ -280,40 +274,5 @@ final class PieceReader {
                 reader.rule(fields, "top", Axis.UP),
                 byMember,
                 Map.copyOf(written));
-    }
-
-    private void isPlacedLikely(Piece piece, Optional<Rule> rule, double most) {
-        double away = rule.map(PieceReader::offset).orElse(0.0);
-        if (!lengths.bareUnit().isMetric() && piece.kind() != PieceKind.FRAMING && Math.abs(away) > most) {
-            notices.add(StackNotices.FAR_AWAY
-                    .with("away", Figure.length(Math.abs(away)).rounded(Rounding.decimals(0)))
-                    .with("feet", Figure.of(Quantity.RUN, Math.abs(away) / 12).rounded(Rounding.decimals(0)))
-                    .at(rule.get().mark())
-                    .of(piece.name())
-                    .amount(Figure.length(Math.abs(away))));
-        }
-    }
-
-    private static double offset(Rule rule) {
-        if (rule instanceof Rule.Level level) {
-            return level.at();
-        }
-        return rule instanceof Rule.ByEdge edge ? edge.offset() : 0;
-    }
-
-    private void sizeIsLikely(Piece piece) {
-        double most = Math.max(piece.shape().box().width(), piece.shape().box().height());
-        boolean ofCatalog =
-                !piece.stock().board() && !piece.stock().profileKind().equals("section");
-        // the catalog has judged its own profiles
-        boolean inInches = !lengths.bareUnit().isMetric();
-        if (inInches && piece.kind() != PieceKind.FRAMING && !ofCatalog && most > WIDEST_TRIM) {
-            notices.add(StackNotices.LONG_MOLDING
-                    .with("across", Figure.length(most).rounded(Rounding.decimals(1)))
-                    .with("feet", Figure.of(Quantity.RUN, most / 12))
-                    .at(piece.mark())
-                    .of(piece.name())
-                    .amount(Figure.length(most)));
-        }
     }
 }

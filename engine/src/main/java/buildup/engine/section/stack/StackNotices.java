@@ -62,12 +62,10 @@ public final class StackNotices {
             OutlineCodes.NO_OUTLINE.refusal("'{piece}' has neither profile nor section.", Words.GIVE_AN_OUTLINE);
 
     static final Kind LONG_MOLDING = CatalogNotices.MM_READ_AS_INCHES.problem(
-            "'{piece}' is {across} across. As inches that is {feet} of molding: mm?",
-            "Write the unit, as '114.3 mm', or 'units: mm' for the file.");
+            "'{piece}' is {across} across. As inches that is {feet} of molding: mm?", CatalogNotices.WRITE_THE_UNIT);
 
     static final Kind FAR_AWAY = CatalogNotices.MM_READ_AS_INCHES.problem(
-            "'{piece}' is put {away} from where it is measured: {away} is {feet}. mm?",
-            "Write the unit, as '25 mm', or 'units: mm' for the file.");
+            "'{piece}' is put {away} from where it is measured: {away} is {feet}. mm?", CatalogNotices.WRITE_THE_UNIT);
 
     static final Kind MORE_THAN_A_PLACE =
             NOT_A_PLACE.refusal("'at' holds more than a place.", "Write 'at: {{ MEMBER: PLACE }'.");

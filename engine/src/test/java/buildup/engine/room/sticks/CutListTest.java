@@ -140,6 +140,11 @@ class CutListTest {
         assertThat(NoticeWords.INCHES.cure(laid.notices().get(1)))
                 .isEqualTo("Look at the plan again: is that a wall's length, and in its unit?");
         assertThat(laid.cutList().without()).hasSize(1);
+        assertThat(Cutlist.boards("3/4 x 3-1/2", List.of("250 ft"), stock("", "of: 1x4, buy: 16'"))
+                        .notices())
+                .as("written as a wall of 250 ft")
+                .extracting(Notice::code)
+                .doesNotContain("mm-read-as-inches");
     }
 
     @Test

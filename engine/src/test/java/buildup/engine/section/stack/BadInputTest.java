@@ -185,10 +185,44 @@ class BadInputTest {
                 "mm-read-as-inches",
                 4,
                 "'crown' is 114.3 across. As inches that is 9.5 ft of molding: mm?",
-                "Write the unit, as '114.3 mm', or 'units: mm' for the file.");
+                "Write the unit behind it, '114.3 in' or '114.3 mm', or 'units: mm' for the file.");
         assertThat(Bench.loose(FRIEZE, "name: case, kind: framing, section: [out 14, up 90], face: wall, top: 0")
                         .codes())
                 .doesNotContain("mm-read-as-inches");
+    }
+
+    /** A panel 7 ft high and a frieze under a gallery 45 ft up are rare, and right where they are written so. */
+    @Test
+    void a_size_with_its_unit_written_is_not_asked_whether_it_is_millimeters() {
+        for (String size : List.of("84 in", "7'", "7 ft", "2134 mm")) {
+            for (String shape : List.of("section: [out 1/2, up " + size + "]", "profile: board 1/2 x " + size)) {
+                assertThat(Bench.loose("name: panel, " + shape + ", back: wall, bottom: datum")
+                                .codes())
+                        .as(shape)
+                        .doesNotContain("mm-read-as-inches");
+            }
+        }
+        assertThat(Bench.loose("name: panel, profile: board 84 x 96 in, back: wall, bottom: datum")
+                        .codes())
+                .as("the other size is bare")
+                .contains("mm-read-as-inches");
+        assertThat(Bench.loose("name: high, profile: board 1 x 3, back: wall, bottom: 45 ft")
+                        .codes())
+                .doesNotContain("mm-read-as-inches");
+        assertThat(Bench.loose("name: high, profile: board 1 x 3, back: wall, bottom: 540")
+                        .codes())
+                .contains("mm-read-as-inches");
+    }
+
+    @Test
+    void a_named_size_is_asked_for_where_it_is_bare() {
+        String panel = "name: panel, section: [out 1/2, up tall], back: wall, bottom: datum";
+        assertThat(Bench.of(Bench.head("sizes: { tall: 84 in }") + Bench.list(panel))
+                        .codes())
+                .doesNotContain("mm-read-as-inches");
+        assertThat(Bench.of(Bench.head("sizes: { tall: 84 }") + Bench.list(panel))
+                        .codes())
+                .contains("mm-read-as-inches");
     }
 
     @Test
