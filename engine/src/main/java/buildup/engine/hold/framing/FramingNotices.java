@@ -42,7 +42,11 @@ final class FramingNotices {
             "'{piece}' on '{stretch}': row '{row}' goes {bite} into the joists; 12 diameters of a nail, or 6 of a screw, are"
                     + " {wanted} (rule of thumb).",
             "");
-    static final Phrase LONGER = Phrase.of("Take one longer by {by}, or nail into the wall.");
+    static final Phrase LONGER = Phrase.of("Take {use}.");
+    static final Phrase LONGER_OR_WALL = Phrase.of("Take {use}, or nail into the wall.");
+    static final Phrase INTO_THE_WALL = Phrase.of("Nail into the wall.");
+    static final Phrase OTHERWISE =
+            Phrase.of("Drive it straight into the middle of the joist, or take a fastener that is sold longer.");
 
     private FramingNotices() {}
 }

@@ -45,6 +45,11 @@ record InJoist(Point head, Point way, double from, double to) {
                 || (!section.body(body).piece() && section.name(body).equals("ceiling"));
     }
 
+    /** The same with a nail so much longer, in. */
+    InJoist longer(double by) {
+        return new InJoist(head, way, from, to + by);
+    }
+
     /** In a joist that runs out into the room, on which the nail lands: it stays between its sides. */
     double across() {
         return to - from;

@@ -1,5 +1,6 @@
 package buildup.engine.hold.framing;
 
+import buildup.catalog.fastener.Fastener;
 import buildup.engine.hold.fixing.RowEdits;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.room.plan.FramingRow;
@@ -15,6 +16,8 @@ import buildup.shared.notice.Change;
 import buildup.shared.notice.Cure;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.DoublePredicate;
 import java.util.stream.Stream;
 
 /** Ways out for rows that miss studs or joists. */
@@ -58,13 +61,35 @@ public final class LandingCures {
                 .filter(shift -> holds(wood, fixed, shift))
                 .limit(2)
                 .map(shift -> moved(fixed, shift));
-        boolean onTheWall = section.contacts().stream()
+        Cure blocking =
+                Cure.of(onTheWall(section, fixed) ? FramingNotices.BLOCK_JOISTS_OR_WALL : FramingNotices.BLOCK_JOISTS);
+        return Cure.firstOf(Stream.concat(over, Stream.of(blocking))).orElse(blocking);
+    }
+
+    /**
+     * For a row that goes too little into a joist: the next length sold with which it goes in far enough; into the wall only
+     * where the piece lies on it.
+     *
+     * @param enough whether it would be far enough were it so much longer, in
+     */
+    static Phrase deeper(Section section, Fixed fixed, DoublePredicate enough) {
+        double now = fixed.drive().length();
+        Optional<Fastener.Cut> longer = fixed.fastening().use().fastener().cuts().stream()
+                .filter(cut -> cut.length().toInches() > now)
+                .filter(cut -> enough.test(cut.length().toInches() - now))
+                .min(Comparator.comparingDouble(cut -> cut.length().toInches()));
+        boolean wall = onTheWall(section, fixed);
+        return longer.map(
+                        cut -> (wall ? FramingNotices.LONGER_OR_WALL : FramingNotices.LONGER).with("use", cut.phrase()))
+                .orElse(wall ? FramingNotices.INTO_THE_WALL : FramingNotices.OTHERWISE);
+    }
+
+    private static boolean onTheWall(Section section, Fixed fixed) {
+        return section.contacts().stream()
                 .filter(contact -> contact.of(fixed.piece()) && contact.length() > 0)
                 .map(contact -> contact.other(fixed.piece()))
                 .anyMatch(other ->
                         !section.body(other).piece() && section.name(other).equals("wall"));
-        Cure blocking = Cure.of(onTheWall ? FramingNotices.BLOCK_JOISTS_OR_WALL : FramingNotices.BLOCK_JOISTS);
-        return Cure.firstOf(Stream.concat(over, Stream.of(blocking))).orElse(blocking);
     }
 
     /** Whether a row moved out by so much, in, still goes into its own piece, with wood on either side. */

@@ -27,6 +27,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
 
 /** Asks whether rows of nails and screws land on what stands behind wall and ceiling. */
 public final class Landings {
@@ -124,15 +125,19 @@ public final class Landings {
         }
         if (!joists.get().along()) {
             Landing landing = on(run, stretch, fit, fixed, Into.JOISTS, row);
-            return Optional.of(bites(landing.biting(landing.landed() > 0 ? bite.across() : 0)));
+            return Optional.of(bites(
+                    landing.biting(landing.landed() > 0 ? bite.across() : 0),
+                    more -> bite.longer(more).across()));
         }
         double out = ceiling.get().x();
         double joist = row.nearest(out, out + row.every() + row.width());
         double off = Math.abs(joist - out) - reach(row);
         return Optional.of(
                 off <= Tolerance.COINCIDENT
-                        ? bites(anywhere(run, fit, fixed, Into.JOISTS)
-                                .biting(bite.along(joist - row.width() / 2, joist + row.width() / 2)))
+                        ? bites(
+                                anywhere(run, fit, fixed, Into.JOISTS)
+                                        .biting(bite.along(joist - row.width() / 2, joist + row.width() / 2)),
+                                more -> bite.longer(more).along(joist - row.width() / 2, joist + row.width() / 2))
                         : nowhere(run, fit, fixed, off, row));
     }
 
@@ -153,8 +158,12 @@ public final class Landings {
         return inPieces >= wanted && Math.max(inWall, inJoist) < wanted;
     }
 
-    /** Says it where a row goes into the joists by less than the rule of thumb asks, and that matters. */
-    private Landing bites(Landing landing) {
+    /**
+     * Says it where a row goes into the joists by less than the rule of thumb asks, and that matters.
+     *
+     * @param longer how far it would go in were it so much longer, in
+     */
+    private Landing bites(Landing landing, DoubleUnaryOperator longer) {
         double bite = landing.bite().orElse(0);
         double wanted = InJoist.wanted(landing.fixed());
         boolean shallow = landing.landed() > 0 && bite < wanted - Tolerance.COINCIDENT;
@@ -167,7 +176,10 @@ public final class Landings {
                     .at(landing.fixed().fastening().mark())
                     .of(section.name(landing.fixed().piece()))
                     .amount(Figure.length(wanted - bite))
-                    .cure(FramingNotices.LONGER.with("by", Figure.atLeast(wanted - bite))));
+                    .cure(LandingCures.deeper(
+                            section,
+                            landing.fixed(),
+                            more -> longer.applyAsDouble(more) >= wanted - Tolerance.COINCIDENT)));
         }
         return landing;
     }

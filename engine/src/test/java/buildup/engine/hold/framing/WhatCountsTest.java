@@ -47,6 +47,35 @@ class WhatCountsTest {
                 .isEmpty();
     }
 
+    /**
+     * Through 3/4 of board and 1/2 of plaster 2 in leave 3/4, where 12 diameters of 0.072 are 0.864: 2-1/4 leave 1. Of 18
+     * gauge nails, 0.048, none longer than 2 is sold, as the list has it; through 1-1/4 of board they leave 1/4.
+     */
+    @Test
+    void a_nail_that_goes_too_little_into_a_joist_is_told_the_next_length_that_is_sold() {
+        assertThat(shallow("3/4", "wall", "15 ga x 2")).isEqualTo("Take 15 ga x 2-1/4, or nail into the wall.");
+        assertThat(shallow("3/4", "wall + 4", "15 ga x 2")).isEqualTo("Take 15 ga x 2-1/4.");
+        assertThat(shallow("1-1/4", "wall", "18 ga x 2")).isEqualTo("Nail into the wall.");
+        assertThat(shallow("1-1/4", "wall + 4", "18 ga x 2"))
+                .isEqualTo("Drive it straight into the middle of the joist, or take a fastener that is sold longer.");
+    }
+
+    private static String shallow(String thick, String back, String use) {
+        String text = """
+                wood: yellow-poplar
+                space: { floor: 0, ceiling: 96, wall: { covering: 1/2 } }
+                pieces: [{ name: soffit, profile: board %s x 3-1/2, lay: flat, back: %s, top: ceiling }]
+                fastenings: [{ name: row, piece: soffit, at: { out: soffit.back + 1-3/4 }, first: 12, use: %s }]
+                plan:
+                  - { left: die, right: die, joists: { every: 16, first: 12 }, stretches: [{ name: north, length: 144 }] }
+                """.formatted(thick, back, use);
+        return Answered.of(text).notices().stream()
+                .filter(notice -> notice.code().equals("short-bite-in-joist"))
+                .map(NoticeWords.INCHES::cure)
+                .findFirst()
+                .orElse("");
+    }
+
     private static List<String> twice(String text) {
         return Answered.of(text).notices().stream()
                 .filter(notice -> notice.code().equals("framing-said-twice"))
