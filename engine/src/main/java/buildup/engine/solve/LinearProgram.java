@@ -132,7 +132,8 @@ public final class LinearProgram {
         begins[++count] = to;
     }
 
-    int unknowns() {
+    /** How many variables there are; the next one has this number. */
+    public int unknowns() {
         return unknowns;
     }
 

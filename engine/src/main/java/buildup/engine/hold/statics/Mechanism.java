@@ -47,6 +47,9 @@ public final class Mechanism {
     /** How far contacts rub. */
     private final Sum rubs = new Sum();
 
+    /** The two variables of the last rubbing that was written down. */
+    private int lastRub = -1;
+
     private final double all;
 
     /**
@@ -291,7 +294,11 @@ public final class Mechanism {
         if (force.kind() == Force.Kind.PUSH && force.gap() <= 0) {
             slack.add(parts, leaves(force) ? LEAVING : 1);
             if (rubbing) {
-                rub(force);
+                if (lastRub >= 0 && number > 0 && onOneFlat(cluster.forces().get(number - 1), force)) {
+                    rubs.add(lastRub, 1).add(lastRub + 1, 1);
+                } else {
+                    rub(force);
+                }
             }
         }
     }
@@ -313,8 +320,19 @@ public final class Mechanism {
         return body != Force.EARTH && cluster.section().body(body).inStack();
     }
 
+    /** Whether two pushes are those at both ends of one flat: there the two bodies rub by the same. */
+    private static boolean onOneFlat(Force one, Force other) {
+        return one.kind() == Force.Kind.PUSH
+                && one.gap() <= 0
+                && one.on() == other.on()
+                && one.against() == other.against()
+                && one.way().equals(other.way())
+                && Math.abs(other.at().minus(one.at()).dot(one.way())) <= Tolerance.COINCIDENT;
+    }
+
     private void rub(Force force) {
         part(force, force.way().left().unit());
+        lastRub = program.unknowns();
         for (int sign = 1; sign >= -1; sign -= 2) {
             int way = program.atLeastZero(Double.POSITIVE_INFINITY);
             parting.add(way, sign);
@@ -356,7 +374,8 @@ public final class Mechanism {
         for (int i = 0; i < yields.length; i++) {
             Force force = cluster.forces().get(i);
             double taken = yields[i] < 0 ? 0 : force.most() * -movement.parts(force);
-            if (taken > most) {
+            // of two that take the same, as the pull and the side load of one nail at its limit may, the first
+            if (taken > most * (1 + Tolerance.SAME_MOTION)) {
                 most = taken;
                 gives = Optional.of(force);
             }
