@@ -299,6 +299,21 @@ class FollowedCuresTest {
         }
     }
 
+    /** 1-1/2 of core, 1/2 of covering and 6 diameters of 0.164 are 2.984: the joist is not enough, with 3 in it is. */
+    @Test
+    void screws_that_end_in_what_covers_the_ceiling_are_told_the_joist_and_the_length() {
+        String beam =
+                "wood: check-wood\nspace: { floor: -100, ceiling: 0, wall: { solid: no, covering: 1/2 } }\npieces:\n"
+                        + "  - { name: core, kind: nailer, profile: board 1-1/2 x 3, lay: flat, back: 1, top: ceiling }\n"
+                        + "fastenings:\n  - { name: up, piece: core, use: screw 8 x 2, at: { out: 2-1/2, up: core.bottom } }\n";
+        assertThat(problems(beam, "nail-too-short"))
+                .singleElement()
+                .satisfies(notice -> assertThat(NoticeWords.INCHES.cure(notice))
+                        .startsWith("Find the joist")
+                        .endsWith("Use screw 8 x 3."));
+        assertThat(problems(followed(beam, "nail-too-short"), "nail-too-short")).isEmpty();
+    }
+
     /** What a ceiling is made of is not known: what hangs from it needs a joist that is given. */
     @Test
     void a_beam_screwed_up_into_a_ceiling_is_told_to_give_the_joist_over_it() {

@@ -166,10 +166,7 @@ final class FixingFaults {
                         () -> later(spot, fixed),
                         () -> length(spot, fixed),
                         () -> place(spot, fixed),
-                        () -> JoistEdits.over(
-                                timber.section(),
-                                fixed.point(),
-                                timber.body(fixed.piece()).name()),
+                        () -> joist(fixed, bite.needs()),
                         () -> cures.other(spot, fixed).map(edits(fixed)::other).stream(),
                         () -> tilt(spot, fixed),
                         () -> offered(fixed)))
@@ -182,6 +179,33 @@ final class FixingFaults {
                         .amount(Figure.length(bite.needs() - bite.has()))
                         .cure(cure),
                 fixed);
+    }
+
+    /** The joist over its point; with the next length that goes so far into it, where this one ends in what covers it. */
+    private Stream<Cure> joist(Fixed fixed, double needs) {
+        Stream<Cure> joists = JoistEdits.over(
+                timber.section(), fixed.point(), timber.body(fixed.piece()).name());
+        double beyond = fixed.drive().crossings().stream()
+                .filter(crossing -> crossing.body().isPresent()
+                        && timber.body(crossing.body().getAsInt()).name().equals("ceiling"))
+                .mapToDouble(Crossing::length)
+                .sum();
+        double square = Math.max(Math.abs(fixed.way().y()), Tolerance.COINCIDENT);
+        double covered = timber.section().stack().space().wall().covering() / square;
+        double more = covered + needs - beyond;
+        if (more <= Tolerance.SNAP) {
+            return joists;
+        }
+        double wanted = fixed.drive().length() + more - Tolerance.SNAP;
+        return joists.flatMap(joist -> fixed.fastening().use().fastener().cuts().stream()
+                .filter(cut -> cut.length().toInches() >= wanted)
+                .min(Comparator.comparingDouble(cut -> cut.length().toInches()))
+                .map(edits(fixed)::other)
+                .map(longer -> new Cure(
+                        FixingNotices.BOTH.with("one", joist.words()).with("other", longer.words()),
+                        Stream.concat(joist.changes().stream(), longer.changes().stream())
+                                .toList()))
+                .stream());
     }
 
     private Phrase left(Fixed fixed, Check bite) {
