@@ -104,14 +104,13 @@ final class BlockEdits {
      * @param words with places for {@code height} and {@code width}
      */
     Optional<Cure> wedge(ClosedVoid hollow, int piece, Phrase words) {
-        return largest(hollow, piece)
-                .map(best -> new Cure(said(best, words), best.under() ? changes(best, piece) : List.of()));
+        return largest(hollow, piece).map(best -> new Cure(said(best, words), changes(best, piece)));
     }
 
     /** The same, and a row of nails through the piece into it: one way out for each place where such a row could go. */
     Stream<Cure> nailedWedge(ClosedVoid hollow, int piece, Line back, Phrase words) {
         return largest(hollow, piece)
-                .filter(Wedge::under)
+                .filter(wedge -> wedge.under() == back.direction(0).y() > 0)
                 .map(best -> {
                     List<Change> block = changes(best, piece);
                     return block.isEmpty()
@@ -128,7 +127,8 @@ final class BlockEdits {
     }
 
     /**
-     * A block that is there already, made as large as the back of a piece lets it be from its own upper back corner on.
+     * A block that is there already, made as large as the back of a piece lets it be from its own upper back corner on, its lower one where the
+     * piece is turned over.
      *
      * @param words with places for {@code wedge}, {@code height} and {@code width}
      */
@@ -136,15 +136,19 @@ final class BlockEdits {
         Body body = timber.body(block);
         Box box = body.outline().box();
         Piece piece = body.placed().orElseThrow().piece();
-        Point corner = new Point(toHead(back) > 0 ? box.back() : box.face(), box.top());
+        Point corner =
+                new Point(toHead(back) > 0 ? box.back() : box.face(), toEnd(back) > 0 ? box.top() : box.bottom());
         Line level = new Line(corner, corner.plus(new Point(toHead(back), 0)));
-        Line upright = new Line(corner, corner.plus(new Point(0, -1)));
+        Line upright = new Line(corner, corner.plus(new Point(0, -toEnd(back))));
         if (!meets(level, back) || !meets(upright, back)) {
             return Optional.empty();
         }
         double whole = free(upright, back);
         double width = free(level, back);
-        double height = piece.rules().low(Axis.UP).isPresent() ? Math.min(whole, box.height()) : whole;
+        double height =
+                (toEnd(back) > 0 ? piece.rules().low(Axis.UP) : piece.rules().high(Axis.UP)).isPresent()
+                        ? Math.min(whole, box.height())
+                        : whole;
         double foot = Math.max(0, width * (1 - height / whole));
         boolean larger = width > box.width() + Tolerance.TOUCHING || height > box.height() + Tolerance.TOUCHING;
         if (!larger || Math.min(height, width) < LEAST_LEG) {
@@ -153,7 +157,8 @@ final class BlockEdits {
         List<Change> changes = piece.stock().profileKind().equals("section")
                 ? List.of(new Change(piece.place("section"), section(height, width, foot)))
                 : List.of();
-        return Optional.of(new Cure(said(height, width, foot, words.with("wedge", body.name())), changes));
+        return Optional.of(
+                new Cure(said(height, width, foot, toEnd(back) > 0, words.with("wedge", body.name())), changes));
     }
 
     /**
@@ -165,14 +170,16 @@ final class BlockEdits {
     Optional<Phrase> open(Line back, Phrase words) {
         Point corner = new Point(back.from().x(), back.to().y());
         Line level = new Line(corner, corner.plus(new Point(toHead(back), 0)));
-        Line upright = new Line(corner, corner.plus(new Point(0, -1)));
+        Line upright = new Line(corner, corner.plus(new Point(0, -toEnd(back))));
         if (!meets(level, back) || !meets(upright, back)) {
             return Optional.empty();
         }
         double height = free(upright, back);
         double width = free(level, back);
-        List<Point> ends =
-                List.of(corner, corner.plus(new Point(0, -height)), corner.plus(new Point(toHead(back) * width, 0)));
+        List<Point> ends = List.of(
+                corner,
+                corner.plus(new Point(0, -toEnd(back) * height)),
+                corner.plus(new Point(toHead(back) * width, 0)));
         Point middle = ends.stream().reduce(Point.ORIGIN, Point::plus).times(1.0 / ends.size());
         boolean taken = Stream.concat(
                         Stream.of(middle),
@@ -181,12 +188,17 @@ final class BlockEdits {
                         .anyMatch(body -> timber.body(body).outline().holds(place)));
         return taken || Math.min(height, width) < LEAST_LEG
                 ? Optional.empty()
-                : Optional.of(said(height, width, 0, words));
+                : Optional.of(said(height, width, 0, toEnd(back) > 0, words));
     }
 
     /** 1 where a molding comes farther out from its foot to its head, -1 where it is turned end for end. */
     private static double toHead(Line back) {
         return Math.signum(back.to().x() - back.from().x());
+    }
+
+    /** 1 where a back is told from below up, -1 where it is told down, as of a molding turned over. */
+    private static double toEnd(Line back) {
+        return Math.signum(back.to().y() - back.from().y());
     }
 
     private static Optional<Wedge> largest(ClosedVoid hollow, int piece) {
@@ -209,14 +221,19 @@ final class BlockEdits {
     }
 
     private static Phrase said(Wedge wedge, Phrase words) {
-        return said(wedge.height(), wedge.width(), wedge.foot(), words);
+        return said(wedge.height(), wedge.width(), wedge.foot(), wedge.under(), words);
     }
 
-    private static Phrase said(double height, double width, double foot, Phrase words) {
-        Phrase said = words.with("height", Figure.atMost(height)).with("width", Figure.atMost(width));
+    private static Phrase said(double height, double width, double foot, boolean under, Phrase words) {
+        Phrase said = words.with("height", Figure.atMost(height))
+                .with("width", Figure.atMost(width))
+                .with("wide", under ? "top" : "foot");
         return foot < LEAST_FOOT
                 ? said
-                : FixingNotices.WITH_A_FOOT.with("block", said).with("foot", Figure.atMost(foot));
+                : FixingNotices.WITH_A_FOOT
+                        .with("block", said)
+                        .with("end", under ? "foot" : "top")
+                        .with("foot", Figure.atMost(foot));
     }
 
     /** What is cut off a block's face, and how wide it is at its foot. */
@@ -237,7 +254,10 @@ final class BlockEdits {
         Optional<String> back = wedge.turned()
                 ? side(behind, corner.x(), its.back(), "back", "")
                 : side(behind, corner.x(), its.face(), "face", "wall");
-        Optional<String> top = side(above, corner.y(), above.outline().box().bottom(), "bottom", "ceiling");
+        Box other = above.outline().box();
+        Optional<String> top = wedge.under()
+                ? side(above, corner.y(), other.bottom(), "bottom", "ceiling")
+                : side(above, corner.y(), other.top(), "top", "floor");
         if (back.isEmpty() || top.isEmpty()) {
             return List.of();
         }
@@ -247,12 +267,15 @@ final class BlockEdits {
                 Change.entry(BLOCK, piece + 1, name),
                 new Change(place + "kind", Phrase.of("nailer")),
                 new Change(place + "section", section(wedge.height(), wedge.width(), wedge.foot()))));
-        if (wedge.turned()) {
-            changes.add(new Change(place + "flip", Phrase.of("ends")));
+        if (wedge.turned() && !wedge.under()) {
+            changes.add(new Change(place + "turn", Phrase.of("180")));
+        } else if (wedge.turned() || !wedge.under()) {
+            changes.add(new Change(place + "flip", Phrase.of(wedge.turned() ? "ends" : "over")));
         }
         changes.add(new Change(
                 place + (wedge.turned() ? "face" : "back"), Phrase.of("{side}").with("side", back.get())));
-        changes.add(new Change(place + "top", Phrase.of("{side}").with("side", top.get())));
+        changes.add(new Change(
+                place + (wedge.under() ? "top" : "bottom"), Phrase.of("{side}").with("side", top.get())));
         return changes;
     }
 

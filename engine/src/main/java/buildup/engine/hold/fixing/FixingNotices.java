@@ -165,30 +165,31 @@ final class FixingNotices {
             "{nail} and {other} share a place at {out} out, {up} up, {along} along the run.",
             "Start one row elsewhere along the run.");
 
-    private static final Code UPPER =
-            Code.of("upper-edge-not-held", "A sprung molding has nothing behind its upper edge to be held to.");
+    private static final Code UPPER = Code.of(
+            "upper-edge-not-held", "A sprung molding has nothing behind its edge away from the wall to be held to.");
 
-    static final Kind UPPER_EDGE = UPPER.problem("Nothing is behind the upper edge of '{piece}'.", "");
+    /** {@code edge}: upper, or lower where the molding is turned over. */
+    static final Kind UPPER_EDGE = UPPER.problem("Nothing is behind the {edge} edge of '{piece}'.", "");
 
     static final Kind UPPER_EDGE_SHORT = UPPER.problem(
-            "Nothing is behind the upper edge of '{piece}' to nail into: '{block}' stands {amount} off its back.", "");
+            "Nothing is behind the {edge} edge of '{piece}' to nail into: '{block}' stands {amount} off its back.", "");
 
-    static final Kind UPPER_EDGE_THIN =
-            UPPER.problem("Too little is behind the upper edge of '{piece}' to nail into: '{block}' is too small.", "");
+    static final Kind UPPER_EDGE_THIN = UPPER.problem(
+            "Too little is behind the {edge} edge of '{piece}' to nail into: '{block}' is too small.", "");
 
     static final Kind UPPER_EDGE_LOOSE = UPPER.problem(
             "The upper edge of '{piece}' is not fastened: no row is driven in its upper half.",
             "Add a row there, into {body}.");
 
-    static final Phrase WITH_A_FOOT = Phrase.of("{block} At its foot it is {foot} wide.");
+    static final Phrase WITH_A_FOOT = Phrase.of("{block} At its {end} it is {foot} wide.");
     /** {@code row}: a row of nails through the molding into the block. */
     static final Phrase BLOCK_AND_ROW = Phrase.of("{block} Nail the molding into it: {row}.");
 
     static final Phrase BLOCK_WITH_SIZE = Phrase.of(
-            "Add a block behind it, {height} high x {width} wide at the top, its face beveled {bevel} off plumb.");
+            "Add a block behind it, {height} high x {width} wide at the {wide}, its face beveled {bevel} off plumb.");
 
     static final Phrase LARGER_BLOCK =
-            Phrase.of("Make '{wedge}' {height} high x {width} wide at the top, its face beveled {bevel} off plumb.");
+            Phrase.of("Make '{wedge}' {height} high x {width} wide at the {wide}, its face beveled {bevel} off plumb.");
 
     static final Phrase BLOCK = Phrase.of("Add a block behind it, its face beveled {bevel} off plumb.");
 

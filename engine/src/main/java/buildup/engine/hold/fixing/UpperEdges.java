@@ -15,11 +15,12 @@ import buildup.shared.notice.Notices;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Looks whether sprung moldings, which stand on two edges, can be held and are held at the upper one. */
 final class UpperEdges {
-    /** Where along the back, from its foot, the upper edge is looked for. */
+    /** Where along the back, from the edge at the wall, the other edge is looked for. */
     private static final List<Double> UPPER = List.of(0.6, 0.7, 0.8, 0.9);
 
     /** More air than this between back and block holds nothing, in; as much wood is wanted behind it. */
@@ -59,6 +60,9 @@ final class UpperEdges {
     }
 
     private void say(int piece, Line back) {
+        if (off(piece, back).y() < 0) {
+            turnedOver(piece, back.reversed());
+        }
         if (driven(piece, back)) {
             return;
         }
@@ -71,7 +75,23 @@ final class UpperEdges {
         }
     }
 
-    /** Whether some row crosses from or into the piece in its upper half. */
+    /**
+     * A molding whose back faces down, as in a base, stands away from the wall with its lower edge: that wants wood behind or
+     * under it as the upper edge of one that hangs does (common practice, no source).
+     *
+     * @param back from the edge at the wall down
+     */
+    private void turnedOver(int piece, Line back) {
+        Point under = back.to().plus(new Point(Tolerance.SAW_CUT, -2 * Tolerance.TOUCHING));
+        boolean stands = IntStream.range(0, timber.count())
+                .anyMatch(body -> timber.body(body).outline().holds(under));
+        if (!stands && !driven(piece, back) && behind(piece, back).isEmpty()) {
+            boolean given = fixed.stream().anyMatch(nail -> nail.piece() == piece);
+            add(noBlock(piece, back, given), piece);
+        }
+    }
+
+    /** Whether some row crosses from or into the piece in the half toward the end of its back. */
     private boolean driven(int piece, Line back) {
         Point middle = back.at(0.5);
         return fixed.stream()
@@ -90,7 +110,7 @@ final class UpperEdges {
         return timber.body(piece).outline().holds(beside) ? left.times(-1) : left;
     }
 
-    /** The body that a nail square through the upper part of the back would bite in. */
+    /** The body that a nail square through the upper part of the back would bite in; of one turned over, the lower part. */
     private Optional<Integer> behind(int piece, Line back) {
         Point off = off(piece, back);
         return UPPER.stream()
@@ -132,16 +152,21 @@ final class UpperEdges {
                         .map(cure -> (near.air() > MOST_AIR
                                         ? FixingNotices.UPPER_EDGE_SHORT
                                         : FixingNotices.UPPER_EDGE_THIN)
+                                .with("edge", edge(back))
                                 .with("block", timber.body(near.block()).name())
                                 .amount(Figure.length(near.air()))
                                 .cure(cure)));
+    }
+
+    private static String edge(Line back) {
+        return back.direction(0).y() > 0 ? "upper" : "lower";
     }
 
     /** A block that would serve in the hollow behind; else the one that is there, larger; else one in the open. */
     private Notice noBlock(int piece, Line back, boolean given) {
         Figure bevel = Figure.angle(SprungBack.spring(back)).rounded(Rounding.decimals(1));
         Phrase words = FixingNotices.BLOCK_WITH_SIZE.with("bevel", bevel);
-        Notice nothing = FixingNotices.UPPER_EDGE.notice();
+        Notice nothing = FixingNotices.UPPER_EDGE.with("edge", edge(back));
         return block(piece, back, given, words)
                 .map(nothing::cure)
                 .or(() -> small(piece, back))
