@@ -169,8 +169,9 @@ final class CureTrial {
             if (both.isPresent()) {
                 return notice.cure(both.get());
             }
-            // nobody moves what stands: what drives wood into that is no way out, not even a part of one
-            against = against.or(() -> worse.filter(one -> !Composer.cutsIntoTheRoom(one)));
+            // nobody moves what stands, and what leaves no stack to ask about is no part of a way out either
+            against = against.or(
+                    () -> worse.filter(one -> !Composer.cutsIntoTheRoom(one) && one.level() != Level.REFUSAL));
         }
         if (!tried) {
             return notice;

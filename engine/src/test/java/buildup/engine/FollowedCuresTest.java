@@ -281,6 +281,19 @@ class FollowedCuresTest {
         assertThat(problems(both, "nails-that-cross")).isEmpty();
     }
 
+    /** A crown let down on a block: what stands behind it cannot be set by the crown, since the crown would sit on it. */
+    @Test
+    void what_leaves_no_stack_is_not_told_as_a_way_out() {
+        String touching = "wood: check-wood\nspace: { floor: -84, ceiling: 30 }\npieces:\n"
+                + "  - { name: frieze, profile: board 3/4 x 5-1/2, back: wall, bottom: datum }\n"
+                + "  - { name: pack, kind: nailer, profile: board 2 x 3, back: frieze.face, top: frieze.top, face: frieze.face + 1 }\n"
+                + "  - { name: crown, profile: plain-crown 3-5/8, back: frieze.face, bottom: touch }\n"
+                + "  - { name: shelf, profile: board 3/4 x 7-1/4, lay: flat, back: wall, bottom: crown.top }\n";
+        List<Notice> falls = problems(touching, "tips");
+        assertThat(falls).isNotEmpty();
+        assertThat(falls).extracting(NoticeWords.INCHES::cure).noneMatch(cure -> cure.contains("is placed on"));
+    }
+
     /** A screw 1/2 or 5/8 off the wall is less than half of a 2x6 on edge, 3/4, from it: the joist then lies at the wall. */
     @Test
     void no_joist_is_looked_for_behind_the_wall() {
