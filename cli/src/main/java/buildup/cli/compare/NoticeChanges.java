@@ -15,21 +15,49 @@ import java.util.Optional;
 /** What is new among the notices, what is gone and what is another figure now, as the notices themselves say it. */
 record NoticeChanges(Comparison comparison, FigurePrinter printer) {
     /** A level, a code, a piece and what it names, and how many of the same were met before. */
-    private record Key(List<String> names, int before) {}
+    private record Key(List<String> names, int before) {
+        /** Its level, code and piece, whatever it names besides. */
+        List<String> kind() {
+            return names.subList(0, 3);
+        }
+    }
 
     /** A line each, of one level. */
     List<String> of(String level) {
         Map<Key, Notice> before = byKey(comparison.a());
         Map<Key, Notice> after = byKey(comparison.b());
         Map<List<String>, Integer> met = new HashMap<>();
+        Map<List<String>, List<Key>> gone = new HashMap<>();
+        Map<List<String>, List<Key>> come = new HashMap<>();
         List<String> lines = new ArrayList<>();
         for (Pair pair : comparison.pairs(Comparison.NOTICES)) {
             Key key = new Key(pair.names(), met.merge(pair.names(), 1, Integer::sum) - 1);
+            if (!pair.both()) {
+                (pair.a().isEmpty() ? come : gone)
+                        .computeIfAbsent(key.kind(), any -> new ArrayList<>())
+                        .add(key);
+            }
+        }
+        met.clear();
+        for (Pair pair : comparison.pairs(Comparison.NOTICES)) {
+            Key key = new Key(pair.names(), met.merge(pair.names(), 1, Integer::sum) - 1);
+            // one that is only told of another eye, row or run stays: where it was told of before is behind it
+            boolean turned = !pair.both()
+                    && gone.getOrDefault(key.kind(), List.of()).size() == 1
+                    && come.getOrDefault(key.kind(), List.of()).size() == 1;
             // of a note that stays, how much is no news
             if (!pair.names().get(0).equals(level) || pair.alike() || (pair.both() && level.equals("note"))) {
                 continue;
             }
-            if (pair.a().isEmpty()) {
+            if (turned) {
+                if (pair.a().isEmpty()) {
+                    Optional<String> last = said(before, gone.get(key.kind()).get(0));
+                    said(after, key)
+                            .ifPresent(now -> lines.add("still a " + level + ": " + now
+                                    + last.map(then -> " (before: " + then + ")")
+                                            .orElse("")));
+                }
+            } else if (pair.a().isEmpty()) {
                 said(after, key).ifPresent(said -> lines.add("new " + level + ": " + said));
             } else if (pair.b().isEmpty()) {
                 said(before, key).ifPresent(said -> lines.add("no longer a " + level + ": " + said));

@@ -44,6 +44,20 @@ class ChangeWordsTest {
         assertThat(inches(deeper, SHELF)).contains("1/4 more of raw soffit now shows to the chair eye");
     }
 
+    /**
+     * An eye at 6.4 out, 3 below the soffit, loses 2.4 L / (3 - L) of it to the lip: less than the chair with a lip of 1/8,
+     * more with one of 1. The wood shows before and after, and only the eye that sees most of it is another.
+     */
+    @Test
+    void what_is_only_told_of_another_eye_is_not_new() {
+        String two = SHELF.replace("height: 0 } ]", "height: 0 }, { name: near, distance: 6.4, height: 3 } ]");
+        List<String> said = inches(two.replace("lip: 1,", "lip: 1/8,"), two);
+        assertThat(said)
+                .anyMatch(line -> line.startsWith("still a problem: From 'chair' you see")
+                        && line.contains("(before: From 'near' you see"));
+        assertThat(said).noneMatch(line -> line.contains("new problem") || line.contains("no longer a problem"));
+    }
+
     @Test
     void pieces_that_move_together_are_one_phrase_and_a_ripped_one_tells_its_edges() {
         String higher = SHELF.replace("top: 8 }\n  - { name: soffit", "top: 8-1/4 }\n  - { name: soffit")
