@@ -409,10 +409,16 @@ class SearchedTest {
         for (int i = 0; i < 12; i++) {
             sizes.append("  spare%d: between 1 and 9 by 1/32, now 2\n".formatted(i));
         }
-        assertThat(said(search(cornice(sizes.toString(), "3-1/2", HALF), SearchLimits.of(40), Optional.empty())))
+        String bounded = cornice(sizes.toString(), "3-1/2", HALF);
+        // of a piece that slides until it touches no bounds are known
+        String unbounded = bounded.replace("bottom: crown.top", "bottom: touch");
+        assertThat(said(search(unbounded, SearchLimits.of(40), Optional.empty())))
                 .anyMatch(line -> line.matches("none-found: None of the [0-9]+ stacks that were tried meets every line"
                         + " under 'must:'; others may."))
                 .noneMatch(line -> line.startsWith("nothing-meets"));
+        assertThat(said(search(bounded, SearchLimits.of(40), Optional.empty())))
+                .anyMatch(line -> line.startsWith("nothing-meets"))
+                .noneMatch(line -> line.startsWith("none-found"));
     }
 
     /** The parts of a cornice lie by an order when the wish for its shares is at its least. */
