@@ -19,6 +19,9 @@ import java.util.OptionalDouble;
  * @param bound that no stack betters
  */
 record ProvedGap(Optional<WishRule> wish, double found, double bound) {
+    /** More decimals than this are not printed. */
+    private static final int MOST_PLACES = 6;
+
     /** What is left between the best answer and its bound; absent where that is proved to be nothing, or not known. */
     static Optional<ProvedGap> of(SearchResult result) {
         OptionalDouble bound = result.proof().bound();
@@ -48,7 +51,34 @@ record ProvedGap(Optional<WishRule> wish, double found, double bound) {
     }
 
     private Figure figure(double value) {
-        return Figure.of(quantity(), value).rounded(Rounding.FINE);
+        return Figure.of(quantity(), value).rounded(rounding());
+    }
+
+    /** As finely as it takes that the gap is not printed as nothing. */
+    private Rounding rounding() {
+        return quantity() == Quantity.LENGTH ? Rounding.FINE : Rounding.decimals(places());
+    }
+
+    private int places() {
+        int places = quantity().places(false);
+        while (places < MOST_PLACES && between(places) < 1) {
+            places++;
+        }
+        return places;
+    }
+
+    /** How many steps of so many decimals lie between the two figures as they are printed. */
+    private double between(int places) {
+        double scale = Math.pow(10, places);
+        return Math.abs(Math.rint(quantity().shown(found, false) * scale)
+                - Math.rint(quantity().shown(bound, false) * scale));
+    }
+
+    /** What lies between the two figures as they are printed, so that whoever takes one from the other gets it. */
+    private double printed() {
+        return quantity() == Quantity.LENGTH
+                ? amount()
+                : quantity().held(between(places()) / Math.pow(10, places()), false);
     }
 
     Phrase said() {
@@ -61,7 +91,7 @@ record ProvedGap(Optional<WishRule> wish, double found, double bound) {
         Phrase phrase = Phrase.of(words)
                 .with("found", figure(found))
                 .with("bound", figure(bound))
-                .with("gap", figure(amount()));
+                .with("gap", figure(printed()));
         return wish.map(one -> phrase.with("wish", one.text())).orElse(phrase);
     }
 }
