@@ -407,9 +407,11 @@ public final class SearchSheets {
         result.fault()
                 .filter(any -> !result.best().isEmpty())
                 .ifPresent(fault -> said.add(Phrase.of(
-                                "On the way to these answers {count} were passed over: they bring a fault that today's stack has"
-                                        + " not, as: {fault}")
+                                "On the way to these answers {count} {passed} a fault that today's stack has not, as: {fault}")
                         .with("count", Figure.count(result.faulty()))
+                        .with(
+                                "passed",
+                                result.faulty() == 1 ? "was passed over: it brings" : "were passed over: they bring")
                         .with("fault", fault)));
         return said;
     }
@@ -419,12 +421,14 @@ public final class SearchSheets {
         BigInteger ruledOut = result.ruledOut();
         BigInteger settled = ruledOut.add(BigInteger.valueOf(result.judged()));
         String words = ruledOut.signum() == 0
-                ? "{stacks} stacks, {judged} tried, {meeting} meet every line."
+                ? "{stacks} {all}, {judged} tried, {meeting} {meet} every line."
                 : settled.equals(result.space())
-                        ? "{stacks} stacks: {judged} tried, the other {ruled} ruled out; {meeting} of those tried meet every line."
-                        : "{stacks} stacks: {judged} tried, {ruled} others ruled out; {meeting} of those tried meet every line.";
+                        ? "{stacks} {all}: {judged} tried, the other {ruled} ruled out; {meeting} of those tried {meet} every line."
+                        : "{stacks} {all}: {judged} tried, {ruled} others ruled out; {meeting} of those tried {meet} every line.";
         return Phrase.of(words)
                 .with("stacks", result.space().toString())
+                .with("all", result.space().equals(BigInteger.ONE) ? "stack" : "stacks")
+                .with("meet", result.meeting() == 1 ? "meets" : "meet")
                 .with("ruled", ruledOut.toString())
                 .with("judged", Figure.count(result.judged()))
                 .with("meeting", Figure.count(result.meeting()));
