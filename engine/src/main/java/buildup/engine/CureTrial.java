@@ -217,6 +217,10 @@ final class CureTrial {
         Set<String> places = misses.changes().stream().map(Change::place).collect(Collectors.toSet());
         List<Change> changes = new ArrayList<>(cure.changes());
         changes.removeIf(change -> places.contains(change.place()));
+        if (changes.isEmpty()) {
+            // off the nails of another row and on the studs it cannot be both
+            return Optional.empty();
+        }
         changes.addAll(misses.changes());
         Phrase words = FrontNotices.BOTH
                 .with("cure", cure.words())

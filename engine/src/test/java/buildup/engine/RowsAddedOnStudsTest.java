@@ -29,6 +29,27 @@ class RowsAddedOnStudsTest {
                 .orElseThrow();
     }
 
+    /** Both rows want the studs, so that they meet wherever they begin: their heights part them. */
+    @Test
+    void two_rows_into_the_same_studs_are_set_apart_in_height() {
+        String base = """
+                wood: check-wood
+                space: { floor: 0, ceiling: 96, wall: { covering: 1/2 } }
+                pieces:
+                  - { name: ground, kind: nailer, profile: board 1/2 x 3, back: wall, bottom: floor }
+                  - { name: base, profile: board 5/8 x 5-1/4, back: ground.face, bottom: floor }
+                fastenings:
+                  - { name: g, piece: ground, use: 15 ga x 2, at: { up: 1-1/2 } }
+                  - { name: b, piece: base, use: 16 ga x 2-1/2, at: { up: 1-1/2 } }
+                """;
+        String studs =
+                "plan: [{ left: die, right: die, studs: { every: 16, first: 12 }, stretches: [{ name: a, length: 100 }] }]\n";
+        for (String yaml : new String[] {base, base + studs}) {
+            assertThat(Answered.because(yaml, Topic.HELD)).contains("'g'", "'b'", "cross");
+            assertThat(Answered.cure(yaml, Topic.HELD)).matches("Move 'b' to \\S+ up\\. \\[tried\\]");
+        }
+    }
+
     /** Studs every 24 from 12 on: a row every 16 would meet one of three. */
     @Test
     void a_row_that_is_offered_comes_with_where_it_begins_and_how_far_apart() {

@@ -3,7 +3,9 @@ package buildup.engine.hold.fixing;
 import buildup.engine.hold.nail.Fastening;
 import buildup.engine.hold.nail.Fixed;
 import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.notice.Cure;
@@ -13,6 +15,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Two rows of nails that want the same place: their shanks cross in the section, and somewhere along the run both stand at
@@ -25,19 +29,27 @@ final class Collisions {
     /** Of its spacing, where a row begins instead: halfway between the others first. */
     private static final List<Double> SHARES = List.of(0.5, 0.25, 0.75, 0.125, 0.375);
 
+    /** Places on its face that are tried each way, and how far apart, in. */
+    private static final int STEPS = 12;
+
+    private static final double APART = 1.0 / 4;
+
     /** So far along the run is looked, in. */
     private static final double RUN = 240;
 
     private Collisions() {}
 
-    static void say(List<Fixed> all, Notices notices) {
+    /** @param curing whether the cures are told: else the long way to one is not gone */
+    static void say(Nailing nailing, List<Fixed> all, boolean curing, Notices notices) {
         for (int i = 0; i < all.size(); i++) {
             for (int j = i + 1; j < all.size(); j++) {
                 Fixed one = all.get(i);
                 Fixed other = all.get(j);
                 OptionalDouble along = along(one.fastening(), other.fastening());
                 if (along.isPresent() && near(one, other) < apart(one, other)) {
-                    notices.add(notice(one, other, along.getAsDouble(), all));
+                    Notice notice = notice(one, other, along.getAsDouble());
+                    notices.add(notice.cure(Cure.firstOf(curing ? cures(nailing, one, other, all) : started(other, all))
+                            .orElse(Cure.of(Cure.NONE))));
                 }
             }
         }
@@ -65,10 +77,78 @@ final class Collisions {
                 .findFirst();
     }
 
-    private static Notice notice(Fixed one, Fixed other, double along, List<Fixed> all) {
+    /** Two rows into the wall both want the studs: there they are set apart in height, elsewhere along the run. */
+    private static Stream<Cure> cures(Nailing nailing, Fixed one, Fixed other, List<Fixed> all) {
+        return inWall(nailing, one) && inWall(nailing, other)
+                ? Stream.concat(moved(nailing, other, all), started(other, all))
+                : Stream.concat(started(other, all), moved(nailing, other, all));
+    }
+
+    private static boolean inWall(Nailing nailing, Fixed row) {
+        return row.beyond().stream().anyMatch(grip -> nailing.timber().wall(grip.body()));
+    }
+
+    private static Stream<Cure> started(Fixed row, List<Fixed> all) {
+        OptionalDouble first = elsewhere(row, all);
+        return first.isPresent()
+                ? Stream.of(new RowEdits(row.fastening()).started(first.getAsDouble()))
+                : Stream.empty();
+    }
+
+    /** The nearest place on its own flat face where the same fastener is sound and meets none of the others. */
+    private static Stream<Cure> moved(Nailing nailing, Fixed row, List<Fixed> all) {
+        Outline outline = nailing.timber().body(row.piece()).outline();
+        Spot spot = Spot.nearest(row.piece(), outline, row.head());
+        boolean level = Math.abs(spot.inward().y()) > Math.abs(spot.inward().x());
+        boolean square =
+                Math.min(Math.abs(spot.inward().y()), Math.abs(spot.inward().x())) < Tolerance.SAME_DIRECTION;
+        Optional<Stroke> face = outline.strokes().stream()
+                .filter(stroke -> stroke.segment() instanceof Line
+                        && stroke.segment().distance(row.head()) <= Tolerance.TOUCHING
+                        && stroke.member().equals(spot.member()))
+                .findFirst();
+        List<Fixed> others = others(row, all);
+        return face.filter(stroke -> square).stream().flatMap(stroke -> {
+            double length = stroke.segment().length();
+            double now = stroke.segment().nearest(row.head());
+            return IntStream.rangeClosed(1, STEPS)
+                    .boxed()
+                    .flatMap(step -> Stream.of(now + step * APART / length, now - step * APART / length))
+                    .filter(t -> t > 0 && t < 1)
+                    .map(t -> nailing.timber().onTheTape(row.piece(), stroke, t))
+                    .map(to -> nailing.fixed(to, row.fastening().at(to.at()), row.after()))
+                    .filter(nail -> nail.sound() && free(nail, others))
+                    .limit(1)
+                    .map(nail -> new Cure(
+                            FixingNotices.MOVE_ROW
+                                    .with("row", row.fastening().name())
+                                    .with(
+                                            "to",
+                                            Figure.length(
+                                                    level
+                                                            ? nail.head().x()
+                                                            : nail.head().y()))
+                                    .with("way", level ? "out" : "up"),
+                            new RowEdits(row.fastening())
+                                    .movedTo(
+                                            level
+                                                    ? nail.head().x()
+                                                    : nail.head().y(),
+                                            !level)));
+        });
+    }
+
+    private static List<Fixed> others(Fixed row, List<Fixed> all) {
+        return all.stream()
+                .filter(other ->
+                        !other.fastening().mark().equals(row.fastening().mark()))
+                .toList();
+    }
+
+    private static Notice notice(Fixed one, Fixed other, double along) {
         boolean heads = one.head().distance(other.head()) < headRadius(one) + headRadius(other);
         Point at = heads ? one.head() : meeting(one, other);
-        Notice notice = (heads ? FixingNotices.ONE_HEAD : FixingNotices.NAILS_CROSS)
+        return (heads ? FixingNotices.ONE_HEAD : FixingNotices.NAILS_CROSS)
                 .with("nail", NailWords.label(one.fastening()))
                 .with("other", NailWords.within(other.fastening()))
                 .with("out", Figure.length(at.x()))
@@ -76,19 +156,12 @@ final class Collisions {
                 .with("along", Figure.length(along))
                 .at(other.fastening().mark())
                 .of(other.fastening().piece());
-        OptionalDouble first = elsewhere(other, all);
-        return first.isPresent()
-                ? notice.cure(new RowEdits(other.fastening()).started(first.getAsDouble()))
-                : notice.cure(Cure.NONE);
     }
 
     /** Where else along the run a row could start, so that it meets none of the others; tried. */
     private static OptionalDouble elsewhere(Fixed row, List<Fixed> all) {
         double spacing = row.fastening().spacing();
-        List<Fixed> others = all.stream()
-                .filter(other ->
-                        !other.fastening().mark().equals(row.fastening().mark()))
-                .toList();
+        List<Fixed> others = others(row, all);
         for (double share : SHARES) {
             Fastening moved = row.fastening().startedAt(spacing * share);
             boolean free = others.stream()

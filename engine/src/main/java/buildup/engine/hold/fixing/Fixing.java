@@ -104,7 +104,7 @@ public final class Fixing {
                 all.add(joined.orElse(fixed));
             }
         }
-        Collisions.say(all, notices);
+        Collisions.say(nailing, all, curing, notices);
         UpperEdges.say(nailing, all, notices);
         return List.copyOf(all);
     }

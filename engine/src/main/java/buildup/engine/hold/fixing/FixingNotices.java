@@ -98,6 +98,8 @@ final class FixingNotices {
 
     static final Phrase IN_WHAT_HOLDS_NOTHING = Phrase.of("it ends in {body}, where nothing is known to hold.");
 
+    static final Phrase MOVE_ROW = Phrase.of("Move '{row}' to {to} {way}.");
+
     static final Phrase BOTH = Phrase.of("{one} {other}");
 
     static final Phrase IN_ITS_PIECE = Phrase.of("it ends in {body} itself.");

@@ -363,12 +363,9 @@ final class Proposals {
     private Phrase reason(Fixed fixed) {
         List<String> held =
                 fixed.beyond().stream().map(grip -> timber.quoted(grip.body())).toList();
-        double bite = fixed.beyond().stream()
-                .mapToDouble(grip -> fixed.drive().in(grip.body()))
-                .sum();
         boolean thrice = fixed.check(Check.Rule.THRICE_THE_PIECE).orElseThrow().met();
         return Phrase.of("bites {bite} into {held}; {hiding}{pin}{thrice}")
-                .with("bite", Figure.length(bite))
+                .with("bite", Figure.length(fixed.bite()))
                 .with("held", Listing.names(held))
                 .with("hiding", NailWords.hiding(fixed.hiding(), timber))
                 .with("pin", fixed.fastening().use().fastener().headless() ? "; a headless pin, so glue it too" : "")

@@ -7,6 +7,7 @@ import buildup.engine.hold.nail.Crossing;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.nail.Hiding.Grade;
 import buildup.engine.hold.nail.Proposal;
+import buildup.shared.figure.Figure;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notices;
@@ -198,6 +199,23 @@ class ProposalsTest {
                 .filteredOn(proposal -> proposal.fixed().piece() == stack.body("block"))
                 .allMatch(proposal ->
                         proposal.fixed().fastening().use().fastener().diameter().toInches() > 0.047);
+    }
+
+    /** The list tells bite in a column and in the reason: of a screw both count its thread. */
+    @Test
+    void the_reason_tells_the_bite_of_its_row() {
+        Driven stack = Driven.in(
+                "{ wall: { solid: yes } }",
+                List.of(
+                        "name: block, kind: nailer, profile: board 3/4 x 3, back: wall, bottom: 0",
+                        "name: frieze, profile: board 3/4 x 5-1/2, back: block.face, bottom: -1"));
+        assertThat(first(stack, "block").fixed().fastening().use().call()).startsWith("screw ");
+        for (Proposal proposal : stack.proposals()) {
+            assertThat(FigurePrinter.INCHES.print(proposal.reason()))
+                    .startsWith("bites "
+                            + FigurePrinter.INCHES.print(
+                                    Figure.length(proposal.fixed().bite())) + " into");
+        }
     }
 
     /** No screw that is listed goes through 6 in of wood into a wall: the block is told without a place. */
