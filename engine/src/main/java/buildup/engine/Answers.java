@@ -159,13 +159,17 @@ public final class Answers {
         this.proposals = new LazyAnswer<>(notices -> blocks.nailing() && trial.isPresent()
                 ? Fixing.propose(section.answer(), this.lights.answer(), sights.answer(), catalog)
                 : List.of());
-        this.places = new LazyAnswer<>(notices ->
-                trial.map(tells -> new Places(section.answer(), this.lights.answer(), sights.answer(), catalog)));
         this.order = new LazyAnswer<>(
                 notices -> Orders.of(section.answer(), blocks.bench(), fixed.answer(), catalog, notices));
         this.job = new LazyAnswer<>(notices -> blocks.plan().isEmpty()
                 ? Optional.empty()
                 : Optional.of(Runs.of(section.answer(), blocks.plan(), notices)));
+        this.places = new LazyAnswer<>(notices -> trial.map(tells -> new Places(
+                section.answer(),
+                this.lights.answer(),
+                sights.answer(),
+                catalog,
+                nail -> Landings.every(section.answer(), nail, job.answer()))));
         this.surfaces = new LazyAnswer<>(notices -> Surveying.of(section.answer(), job.answer(), notices));
         this.copes = new LazyAnswer<>(notices -> Copes.of(section.answer(), job.answer(), notices));
         this.landings =

@@ -3,6 +3,7 @@ package buildup.engine.hold.fixing;
 import buildup.catalog.Catalog;
 import buildup.catalog.fastener.Fastener;
 import buildup.engine.hold.nail.Fixed;
+import buildup.engine.hold.nail.Spacings;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.sight.Sighting;
 import buildup.engine.section.compose.Section;
@@ -11,12 +12,15 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** Where fastenings could go in a section; a search, run only when it is asked. */
 public final class Places {
     private final Nailing nailing;
+    private final Function<Fixed, OptionalDouble> framed;
     /** What was found so far: several questions ask about the same pieces and rows. */
     private final Map<Integer, List<Fixed>> found = new ConcurrentHashMap<>();
 
@@ -24,7 +28,26 @@ public final class Places {
 
     /** @param lights, sights answers about the same section; without any, nothing counts as dark or unseen */
     public Places(Section section, List<Lighting> lights, List<Sighting> sights, Catalog catalog) {
+        this(section, lights, sights, catalog, nail -> OptionalDouble.empty());
+    }
+
+    /** @param framed how far apart, in, what stands behind wall or ceiling lets such nails stand; absent where it is all one */
+    public Places(
+            Section section,
+            List<Lighting> lights,
+            List<Sighting> sights,
+            Catalog catalog,
+            Function<Fixed, OptionalDouble> framed) {
         this.nailing = new Nailing(section, lights, sights, catalog);
+        this.framed = framed;
+    }
+
+    /** How far apart such nails may be set, in, widest first: by the studs or joists where they need those. */
+    public List<Double> spacings(Fixed nail) {
+        OptionalDouble every = framed.apply(nail);
+        return every.isPresent()
+                ? List.of(every.getAsDouble())
+                : Spacings.steps(nail.fastening().use());
     }
 
     /** Places of one piece where a fastener of the catalog is sound, best first; then those where a screw is. */

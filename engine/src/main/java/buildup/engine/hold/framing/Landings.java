@@ -10,7 +10,6 @@ import buildup.engine.room.plan.FramingRow;
 import buildup.engine.room.plan.Stretch;
 import buildup.engine.room.plan.WallRun;
 import buildup.engine.room.run.Fit;
-import buildup.engine.room.run.Frame;
 import buildup.engine.room.run.Job;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.stack.Space;
@@ -57,6 +56,48 @@ public final class Landings {
         return List.copyOf(all);
     }
 
+    /**
+     * How far apart, in, the studs or joists stand that a row needs on every stick of its piece: set out so, each of its nails
+     * lands. Absent where the row needs none, or they stand unevenly or otherwise on another stretch.
+     */
+    public static OptionalDouble every(Section section, Fixed fixed, Optional<Job> job) {
+        Landings landings = new Landings(section, new Notices());
+        List<Double> spaced = job.stream()
+                .flatMap(known -> known.fits().stream()
+                        .filter(fit -> fit.course().body() == fixed.piece() && !fit.selfReturn())
+                        .flatMap(fit -> stretch(known, fit).stream()))
+                .flatMap(stretch -> landings.needed(stretch.framing(), fixed).stream())
+                .map(FramingRow::every)
+                .distinct()
+                .toList();
+        return spaced.size() == 1 && spaced.get(0) > 0 ? OptionalDouble.of(spaced.get(0)) : OptionalDouble.empty();
+    }
+
+    /** The stretch that a stick lies on; absent for a return and over an opening. */
+    private static Optional<Stretch> stretch(Job job, Fit fit) {
+        int number = job.frames().get(fit.run()).indexOf(fit.frame());
+        WallRun run = job.plan().runs().get(fit.run());
+        return number < 0 || run.opening()
+                ? Optional.empty()
+                : Optional.of(run.stretches().get(number));
+    }
+
+    /** The studs or joists that a row has to meet; absent where it takes hold anywhere. */
+    private Optional<FramingRow> needed(Framing framing, Fixed fixed) {
+        if (doesWithout(fixed)) {
+            return Optional.empty();
+        }
+        Optional<Point> wall = entry(fixed, "wall");
+        if (wall.isPresent() && framing.studs().isPresent()) {
+            return framing.studs()
+                    .filter(studs -> !inPlate(studs, wall.get().y()))
+                    .flatMap(Framing.Studs::row);
+        }
+        return framing.joists()
+                .filter(joists -> !joists.along() && entry(fixed, "ceiling").isPresent())
+                .map(Framing.Joists::row);
+    }
+
     /** Framing at or behind the wall plane that is given as a piece, where the nail holds in it. */
     private Optional<Integer> framing(Fixed fixed) {
         return fixed.drive().crossings().stream()
@@ -78,11 +119,11 @@ public final class Landings {
     private List<Landing> along(Job job, Fixed fixed) {
         List<Landing> all = new ArrayList<>();
         for (Fit fit : job.fits()) {
-            List<Frame> frames = job.frames().get(fit.run());
-            int number = frames.indexOf(fit.frame());
             WallRun run = job.plan().runs().get(fit.run());
-            if (fit.course().body() == fixed.piece() && !fit.selfReturn() && number >= 0 && !run.opening()) {
-                landing(run, run.stretches().get(number), fit, fixed).ifPresent(all::add);
+            if (fit.course().body() == fixed.piece() && !fit.selfReturn()) {
+                stretch(job, fit)
+                        .flatMap(stretch -> landing(run, stretch, fit, fixed))
+                        .ifPresent(all::add);
             }
         }
         return all;

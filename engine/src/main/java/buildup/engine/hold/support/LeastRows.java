@@ -4,7 +4,6 @@ import buildup.catalog.fastener.Fastener;
 import buildup.engine.hold.fixing.Places;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.nail.Joint;
-import buildup.engine.hold.nail.Spacings;
 import buildup.engine.hold.statics.Equilibrium;
 import buildup.engine.hold.statics.Force;
 import buildup.engine.hold.statics.Loading;
@@ -185,10 +184,8 @@ final class LeastRows {
                 .toList();
     }
 
-    private static double closest(Fixed nail) {
-        return Spacings.steps(nail.fastening().use()).stream()
-                .min(Comparator.naturalOrder())
-                .orElseThrow();
+    private double closest(Fixed nail) {
+        return places.spacings(nail).stream().min(Comparator.naturalOrder()).orElseThrow();
     }
 
     /** Both as far apart as will do, each between the nails of what is beside it; nothing where they do not. */
@@ -313,8 +310,8 @@ final class LeastRows {
     }
 
     /** The widest spacing that gives so many in a foot. */
-    private static Optional<Double> spacing(Fixed nail, double perFoot) {
-        return Spacings.steps(nail.fastening().use()).stream()
+    private Optional<Double> spacing(Fixed nail, double perFoot) {
+        return places.spacings(nail).stream()
                 .filter(spacing -> 12 / spacing >= perFoot)
                 .findFirst();
     }

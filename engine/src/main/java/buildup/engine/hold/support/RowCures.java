@@ -71,8 +71,7 @@ public final class RowCures {
     private static Stream<Fixed> pinning(Section section, List<Fixed> taken, Places places, List<Fixed> nails) {
         return nails.stream()
                 .filter(nail -> pins(section, nail))
-                .map(nail ->
-                        places.between(nail, Spacings.usual(nail.fastening().use()), taken))
+                .map(nail -> places.between(nail, places.spacings(nail).get(0), taken))
                 .flatMap(Optional::stream);
     }
 
