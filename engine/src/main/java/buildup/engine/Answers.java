@@ -222,7 +222,12 @@ public final class Answers {
                 new LazyAnswer<>(notices -> Proportions.of(section.answer(), blocks.proportion(), catalog, notices));
         this.must = new LazyAnswer<>(notices -> blocks.must().isEmpty()
                 ? List.of()
-                : Musts.of(blocks.must(), sheets.answer(), blocks.stack().lengths(), notices));
+                : Musts.of(
+                        blocks.must(),
+                        sheets.answer(),
+                        blocks.keys(),
+                        blocks.stack().lengths(),
+                        notices));
         this.verdict = new LazyAnswer<>(notices -> Verdicts.of(new Facts(
                 section(),
                 blocks.catalog(),

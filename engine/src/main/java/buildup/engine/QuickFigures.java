@@ -60,6 +60,7 @@ final class QuickFigures {
     private static final Map<String, Function<Outline, Double>> OF_OUTLINE = Map.of(
             "bottom", outline -> outline.box().bottom(),
             "top", outline -> outline.box().top(),
+            "height", outline -> outline.box().height(),
             "back", outline -> outline.box().back(),
             "face", outline -> outline.box().face(),
             "area", Outline::area);
@@ -82,7 +83,7 @@ final class QuickFigures {
             "overhang",
             Shadow::overhang,
             "depth",
-            Shadow::depth);
+            shadow -> shadow.depth().isPresent() ? shadow.depth() : shadow.reach());
 
     private static final Map<String, Function<Darkness, Double>> OF_DARKNESS =
             Map.of("dark", Darkness::dark, "share", Darkness::share);
@@ -118,6 +119,9 @@ final class QuickFigures {
      */
     static Depth depth(AskedFigure figure, boolean fastened) {
         String column = figure.column();
+        if (figure.several()) {
+            return Depth.ALL;
+        }
         return switch (figure.sheet()) {
             case "totals" -> OF_TOTALS.containsKey(column) ? Depth.BOXES : Depth.ALL;
             case "pieces" ->
@@ -254,12 +258,17 @@ final class QuickFigures {
 
     private void shadows(Section section, String column, Map<String, String> named, List<OptionalDouble> found) {
         boolean casters = OF_CASTERS.contains(column);
+        boolean shines = false;
         for (Light light : lights) {
             if (goesBy(named, "light", light.name())) {
                 lights(section)
                         .shadows(light, member -> is(section, member, named, "on"), casters)
                         .forEach(shadow -> found.add(taken(OF_SHADOW, column, shadow)));
+                shines |= Lights.fault(light, section).isEmpty();
             }
+        }
+        if (found.isEmpty() && shines && casters) {
+            found.add(OptionalDouble.of(0));
         }
     }
 

@@ -2,7 +2,6 @@ package buildup.engine;
 
 import buildup.catalog.Catalog;
 import buildup.engine.buy.BuySheets;
-import buildup.engine.judge.must.AskedFigure;
 import buildup.engine.judge.must.MustResult;
 import buildup.engine.judge.must.MustRule;
 import buildup.engine.judge.must.WishRule;
@@ -83,11 +82,11 @@ final class SearchJudge {
             far.add(
                     wish.figure().isEmpty()
                             ? OptionalDouble.empty()
-                            : wish.far(sheet(known.get(), wish.figure().get(), sheets)));
+                            : wish.far(key -> sheet(known.get(), key, sheets)));
         }
         return StackJudgment.of(
                 rules.stream()
-                        .map(rule -> rule.on(sheet(known.get(), rule.figure(), sheets)))
+                        .map(rule -> rule.on(key -> sheet(known.get(), key, sheets)))
                         .toList(),
                 far);
     }
@@ -98,19 +97,19 @@ final class SearchJudge {
         return answer(texts)
                 .known()
                 .map(known -> wishes.stream()
-                        .map(wish -> wish.asRule().map(rule -> rule.on(sheet(known, rule.figure(), sheets))))
+                        .map(wish -> wish.asRule().map(rule -> rule.on(key -> sheet(known, key, sheets))))
                         .toList())
                 .orElse(List.of());
     }
 
-    private Sheet sheet(Answers answers, AskedFigure figure, Map<Integer, Map<String, Sheet>> sheets) {
-        int group = groups.getOrDefault(figure.sheet(), 0);
+    private Optional<Sheet> sheet(Answers answers, String key, Map<Integer, Map<String, Sheet>> sheets) {
+        int group = groups.getOrDefault(key, 0);
         Map<String, Sheet> asked = sheets.computeIfAbsent(group, number -> {
             Map<String, Sheet> all = new HashMap<>();
             Sheets.GROUPS.get(number).apply(answers).forEach(sheet -> all.put(sheet.key(), sheet));
             return all;
         });
-        return asked.getOrDefault(figure.sheet(), figure.none());
+        return Optional.ofNullable(asked.get(key));
     }
 
     private Answer answer(List<String> texts) {

@@ -31,7 +31,15 @@ class MustGuideTest {
             A line reads `figure [of piece[.member]] [over piece] [in light or season] [from eye] comparison value [within value]`, as
             `reveal of bead over frieze >= 1/4`. The comparison is one of `<=`, `>=`, `<`, `>`, `=`; `=` without `within` means within
             1/256 in (0.01 for shares). Without a name that narrows it down, a line asks for the figure that meets it worst. Two words
-            that are written the same are told apart by the names behind them, or by quotes around the first.
+            that are written the same are told apart by the names behind them, by the unit of the value, or by quotes around the first.
+
+            Behind `of` may stand a piece, or a row by its own name, as `bite of apron nails`. Nails are those that are driven; one that
+            the report only offers is asked for by the name of its row, as `bite of nail 1`.
+
+            What the stack has none of is 0: a joint that is closed has no gap, a face in full light no shadow, and what stands does not
+            fall. So a line that asks for at most so much is met, and one that asks for at least so much is not. What nothing bounds is
+            more than any value: a block that no load brings down meets `load factor >= 2`. What the document does not ask for, and what
+            is not known, meets no line.
 
             This list is drawn up from the sheets of the report.
 

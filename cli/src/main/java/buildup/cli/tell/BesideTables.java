@@ -157,7 +157,7 @@ public record BesideTables(FigurePrinter printer) {
         for (Pair pair : pairs) {
             for (int i : heads.figures()) {
                 Column column = pair.columns().get(i);
-                if (pair.cellOfA(i) != Cell.NONE || pair.cellOfB(i) != Cell.NONE) {
+                if (!pair.cellOfA(i).isNone() || !pair.cellOfB(i).isNone()) {
                     rows.add(List.of(
                             TableCell.of(cells.heading(column)),
                             Cells.inOne(cells.cells(column, pair.cellOfA(i))),

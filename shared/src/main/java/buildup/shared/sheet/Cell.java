@@ -3,14 +3,25 @@ package buildup.shared.sheet;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** What stands in one row under one column; it fits the {@link Type} of the column. */
 public sealed interface Cell {
     /** Nothing: not known, or not asked for. */
-    Cell NONE = new None();
+    Cell NONE = new None(OptionalDouble.empty());
 
-    /** Nothing. */
-    record None() implements Cell {}
+    /**
+     * Nothing that is written.
+     *
+     * @param means the number that it stands for where a rule asks for one: 0 where there is none, infinite where nothing
+     *     bounds it; absent where that is not known, or not asked for
+     */
+    record None(OptionalDouble means) implements Cell {}
+
+    /** Whether nothing is written of it. */
+    default boolean isNone() {
+        return this instanceof None;
+    }
 
     /** A number in the unit of its quantity; finite. */
     record Decimal(double amount) implements Cell {}

@@ -1,7 +1,6 @@
 package buildup.shared.sheet;
 
 import java.util.EnumSet;
-import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -12,10 +11,9 @@ import java.util.Set;
  * @param type what its cells hold
  * @param shown who reads it
  * @param traits what else is true of it
- * @param answered for {@link Trait#NONE_WITHOUT_ROW}, the lights or eyes that were asked and had an answer: of one that
- *     could not shine or see, no row means nothing
+ * @param noRow what it means that there is no row
  */
-public record Column(String key, String heading, Type type, Shown shown, Set<Trait> traits, Set<String> answered) {
+public record Column(String key, String heading, Type type, Shown shown, Set<Trait> traits, NoRow noRow) {
     /** Who reads a column. */
     public enum Shown {
         /** People and programs. */
@@ -34,21 +32,22 @@ public record Column(String key, String heading, Type type, Shown shown, Set<Tra
         ALWAYS,
         /** It is not set beside that of another answer: a place in a file, a letter that the order gives. */
         ALONE,
-        /** Rows of one name add up, and no row means none. */
-        SUMS,
-        /** No row means none, for whatever was asked. */
-        NONE_WITHOUT_ROW
+        /** Of the rows below a row, the first figure adds up to one of the row. */
+        ADDS,
+        /** Of two columns of names side by side, either holds either name: which stands first means nothing. */
+        EITHER,
+        /** What could be, and is not: a nail that could go there. */
+        OFFERED
     }
 
-    /** Copies the sets. */
+    /** Copies the set. */
     public Column {
         traits = Set.copyOf(traits);
-        answered = Set.copyOf(answered);
     }
 
-    /** A column in which a row that is not there means nothing. */
+    /** A column in which nothing is known of what has no row. */
     public Column(String key, String heading, Type type, Shown shown, Set<Trait> traits) {
-        this(key, heading, type, shown, traits, Set.of());
+        this(key, heading, type, shown, traits, NoRow.UNKNOWN);
     }
 
     /** A column that everybody reads and that may be empty. */
@@ -60,12 +59,12 @@ public record Column(String key, String heading, Type type, Shown shown, Set<Tra
     Column and(Trait more) {
         Set<Trait> all = EnumSet.of(more);
         all.addAll(traits);
-        return new Column(key, heading, type, shown, all, answered);
+        return new Column(key, heading, type, shown, all, noRow);
     }
 
     /** The same for other readers. */
     Column shownTo(Shown whom) {
-        return new Column(key, heading, type, whom, traits, answered);
+        return new Column(key, heading, type, whom, traits, noRow);
     }
 
     /** Whether it is part of what a row is known by. */
@@ -83,24 +82,23 @@ public record Column(String key, String heading, Type type, Shown shown, Set<Tra
         return !traits.contains(Trait.ALONE);
     }
 
-    /** Whether rows of one name add up, and no row means none. */
-    public boolean sums() {
-        return traits.contains(Trait.SUMS);
+    /** Whether the first figure of the rows below a row adds up. */
+    public boolean adds() {
+        return traits.contains(Trait.ADDS);
     }
 
-    /**
-     * Whether no row means none.
-     *
-     * @param asked the light or eye that is asked about; absent where it is any of them
-     */
-    public boolean noneWithoutRow(Optional<String> asked) {
-        return sums()
-                || (traits.contains(Trait.NONE_WITHOUT_ROW)
-                        && asked.map(answered::contains).orElse(!answered.isEmpty()));
+    /** Whether its name may as well stand in the column beside it. */
+    public boolean either() {
+        return traits.contains(Trait.EITHER);
     }
 
-    /** The same, in which no row means none for those that were asked. */
-    Column noneWithoutRow(Set<String> whom) {
-        return new Column(key, heading, type, shown, and(Trait.NONE_WITHOUT_ROW).traits, whom);
+    /** Whether it tells what could be, and is not. */
+    public boolean offered() {
+        return traits.contains(Trait.OFFERED);
+    }
+
+    /** The same, in which what has no row means that. */
+    Column noRow(NoRow means) {
+        return new Column(key, heading, type, shown, traits, means);
     }
 }

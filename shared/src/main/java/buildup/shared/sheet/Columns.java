@@ -10,6 +10,7 @@ import buildup.shared.sheet.Column.Shown;
 import buildup.shared.sheet.Column.Trait;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -166,7 +167,23 @@ public final class Columns<T> {
     private static Cell number(OptionalDouble amount) {
         return amount.isPresent() && Double.isFinite(amount.getAsDouble())
                 ? new Cell.Decimal(amount.getAsDouble())
-                : Cell.NONE;
+                : amount.isPresent() && !Double.isNaN(amount.getAsDouble()) ? new Cell.None(amount) : Cell.NONE;
+    }
+
+    /** What an empty cell of the last column stands for where a rule asks for a number. */
+    public Columns<T> standsFor(Function<T, OptionalDouble> means) {
+        int at = takers.size() - 1;
+        Function<T, Cell> taker = takers.get(at);
+        takers.set(at, row -> {
+            Cell cell = taker.apply(row);
+            return cell.equals(Cell.NONE) ? new Cell.None(means.apply(row)) : cell;
+        });
+        return this;
+    }
+
+    /** An empty cell of the last column stands for none where a rule asks for a number. */
+    public Columns<T> emptyIsNone() {
+        return standsFor(row -> OptionalDouble.of(0));
     }
 
     /** A figure whose quantity differs from row to row, and that may not be there. */
@@ -284,14 +301,47 @@ public final class Columns<T> {
         return last(column -> column.and(Trait.ALONE));
     }
 
-    /** Rows of one name add up in the last column, and no row means none. */
-    public Columns<T> sums() {
-        return last(column -> column.and(Trait.SUMS));
+    /** The first figure of the rows below a row adds up in the last column, and none of them is none. */
+    public Columns<T> adds() {
+        return last(column -> column.and(Trait.ADDS));
     }
 
-    /** No row means none in the last column for those that were asked; of any other nothing is known. */
-    public Columns<T> noneWithoutRow(List<String> asked) {
-        return last(column -> column.noneWithoutRow(Set.copyOf(asked)));
+    /** Of the last two columns, of names, either holds either name. */
+    public Columns<T> either() {
+        int at = columns.size() - 1;
+        columns.set(at - 1, columns.get(at - 1).and(Trait.EITHER));
+        columns.set(at, columns.get(at).and(Trait.EITHER));
+        return this;
+    }
+
+    /** All columns so far tell what could be, and is not. */
+    public Columns<T> offered() {
+        columns.replaceAll(column -> column.and(Trait.OFFERED));
+        return this;
+    }
+
+    /** No row means none in the last column, whatever is asked about. */
+    public Columns<T> noneWithoutRow() {
+        return noneWithoutRow(NoRow.NONE);
+    }
+
+    /** What no row means in the last column. */
+    public Columns<T> noneWithoutRow(NoRow means) {
+        return last(column -> column.noRow(means));
+    }
+
+    /**
+     * No row means none in the last column for those that were asked; of any other nothing is known.
+     *
+     * @param asked under a column of names
+     */
+    public Columns<T> noneWithoutRow(String nameKey, List<String> asked) {
+        Set<Set<String>> none = new HashSet<>();
+        if (!asked.isEmpty()) {
+            none.add(Set.of());
+        }
+        asked.forEach(one -> none.add(Set.of(one)));
+        return noneWithoutRow(new NoRow(List.of(nameKey), none));
     }
 
     private Columns<T> last(UnaryOperator<Column> change) {

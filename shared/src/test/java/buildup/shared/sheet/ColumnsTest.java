@@ -27,7 +27,7 @@ class ColumnsTest {
                 .lengthIf("gap", "gap", board -> OptionalDouble.empty())
                 .measure("area", "area", Quantity.AREA, board -> 2)
                 .measureIf("share", "share", Quantity.SHARE, Rounding.NEAREST, board -> OptionalDouble.of(0.5))
-                .sums()
+                .noneWithoutRow()
                 .count("knots", "knots", board -> board.knots().size())
                 .flag("sound", "sound", board -> board.knots().isEmpty())
                 .place("at", "at", board -> 1, board -> 2)
@@ -59,7 +59,7 @@ class ColumnsTest {
     void what_is_not_there_leaves_its_cell_empty() {
         Row second = sheet().rows().get(1);
         assertThat(sheet().cell(second, "piece")).isEqualTo(Cell.NONE);
-        assertThat(sheet().cell(second, "width")).isEqualTo(Cell.NONE);
+        assertThat(sheet().cell(second, "width").isNone()).isTrue();
         assertThat(sheet().cell(second, "note")).isEqualTo(Cell.NONE);
         assertThat(sheet().cell(second, "gap")).isEqualTo(Cell.NONE);
         assertThat(sheet().cell(second, "first")).isEqualTo(Cell.NONE);

@@ -117,6 +117,7 @@ public final class FixingSheets {
                 .flag("reach", "tool fits", proposal -> proposal.fixed().reach().free())
                 .saying("reason", "why there", Proposal::reason)
                 .both()
+                .offered()
                 .silent()
                 .sheet();
     }
@@ -166,8 +167,10 @@ public final class FixingSheets {
                         crossings(),
                         nail -> nail.drive().crossings())
                 .json()
+                .adds()
                 .many("grips", "grips", grips(), Fixed::grips)
                 .json()
+                .adds()
                 .many("joints", "holds", joints(), FixingSheets::held)
                 .json()
                 .many("factors", "reduced by", factors(), this::reduced)

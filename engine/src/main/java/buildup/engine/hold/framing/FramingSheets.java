@@ -41,7 +41,8 @@ public final class FramingSheets {
                 .lengthIf("first", "first at", landing -> where(landing.best().first()))
                 .length("spacing", "then every", landing -> landing.best().spacing())
                 .count("missesThen", "then missing", landing -> landing.best().misses());
-        return columns.table(
+        return (proposed ? columns.offered() : columns)
+                .table(
                         title + "; first, every: how to set the row out so that most of it lands",
                         told(proposed, landings))
                 .sheet()

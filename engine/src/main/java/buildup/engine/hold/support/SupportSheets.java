@@ -99,6 +99,7 @@ public final class SupportSheets {
                 .json()
                 .measureIf("holdBack", "hold back", Quantity.LINE_FORCE, Rounding.NEAREST, Balance::holdBack)
                 .json()
+                .emptyIsNone()
                 .lengthIf(
                         "holdBackAt",
                         "hold back at",
@@ -106,6 +107,7 @@ public final class SupportSheets {
                 .json()
                 .measureIf("holdDown", "hold down", Quantity.LINE_FORCE, Rounding.NEAREST, Balance::holdDown)
                 .json()
+                .emptyIsNone()
                 .lengthIf(
                         "holdDownAt",
                         "hold down at",
@@ -120,6 +122,7 @@ public final class SupportSheets {
                         Rounding.TIMES,
                         balance -> balance.kept().times())
                 .json()
+                .standsFor(balance -> endless(balance.stands()))
                 .wordsIf(
                         "governs",
                         "governs",
@@ -214,13 +217,22 @@ public final class SupportSheets {
                 .wordsIf("on", "over the edge of", part -> name(part.on()))
                 .placeIf("at", "at", part -> part.about().map(at -> new Cell.Place(at.x(), at.y())))
                 .lengthIf("travel", "by", part -> travel(part.stop()))
+                .standsFor(part -> endless(true))
+                .noneWithoutRow()
                 .wordsIf("until", "until it meets", part -> part.stop().map(stop -> section.name(stop.by())))
                 .measureIf(
                         "degrees",
                         "turned",
                         Quantity.ANGLE,
                         Rounding.decimals(0),
-                        part -> part.way().turns() ? degrees(part.stop()) : OptionalDouble.empty());
+                        part -> part.way().turns() ? degrees(part.stop()) : OptionalDouble.empty())
+                .standsFor(part -> part.way().turns() ? endless(true) : OptionalDouble.of(0))
+                .noneWithoutRow();
+    }
+
+    /** No number bounds what that is so of; of any other nothing is known. */
+    private static OptionalDouble endless(boolean so) {
+        return so ? OptionalDouble.of(Double.POSITIVE_INFINITY) : OptionalDouble.empty();
     }
 
     private static OptionalDouble travel(Optional<Fall.Stop> stop) {
@@ -244,8 +256,11 @@ public final class SupportSheets {
                 .words("answer", "it", whole -> whole.answer().word())
                 .flag("stands", "stands", Whole::stands)
                 .measureIf("factor", "factor", Quantity.TIMES, Rounding.TIMES, Whole::factor)
+                .standsFor(whole -> endless(whole.stands()))
                 .measureIf("loadFactor", "load factor", Quantity.TIMES, Rounding.TIMES, Whole::loadFactor)
+                .standsFor(whole -> endless(whole.stands() && !support.loads().isEmpty()))
                 .measureIf("times", "all may grow", Quantity.TIMES, Rounding.TIMES, Whole::times)
+                .standsFor(whole -> endless(whole.stands()))
                 .wordsIf("governs", "governs", whole -> whole.governs().map(FirstToGive::name))
                 .wordsIf(
                         "mode",
@@ -307,6 +322,7 @@ public final class SupportSheets {
                 .measure("pull", "may pull", Quantity.LINE_FORCE, LeastRow::pull)
                 .measure("across", "across", Quantity.LINE_FORCE, LeastRow::across)
                 .wordsIf("instead", "in place of", LeastRow::instead)
+                .offered()
                 .sheet();
     }
 }

@@ -45,9 +45,12 @@ public final class ClearanceSheets {
                 // what there is rounds down and what is needed rounds up: no rule is stretched by a sixteenth
                 .measure("distance", "away", Quantity.LENGTH, Rounding.DOWN, FireRow::distance)
                 .measureIf("needs", "needs", Quantity.LENGTH, Rounding.UP, FireRow::needs)
+                .standsFor(row -> OptionalDouble.of(Double.POSITIVE_INFINITY))
                 .measureIf("allowed", "may project", Quantity.LENGTH, Rounding.DOWN, FireRow::allowed)
+                .standsFor(row -> OptionalDouble.of(Double.POSITIVE_INFINITY))
                 .measure("has", "projects", Quantity.LENGTH, Rounding.UP, FireRow::has)
                 .measureIf("margin", "projection to spare", Quantity.LENGTH, Rounding.DOWN, FireRow::margin)
+                .standsFor(row -> OptionalDouble.of(Double.POSITIVE_INFINITY))
                 .measureIf("spare", "distance to spare", Quantity.LENGTH, Rounding.DOWN, FireRow::spare)
                 .flag("clear", "clear", FireRow::clear)
                 .json()

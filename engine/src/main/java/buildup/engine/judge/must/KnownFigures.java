@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** The figures that the sheets of a stack hold, and the names in them. */
 final class KnownFigures {
@@ -34,7 +35,29 @@ final class KnownFigures {
         }
 
         boolean takes(Set<Role> given) {
-            return given.stream().allMatch(role -> role.column(sheet).isPresent());
+            return given.stream().noneMatch(role -> role.columns(sheet).isEmpty());
+        }
+
+        /** Whether it tells what could be, and is not. */
+        boolean isOffered() {
+            return column.offered();
+        }
+
+        /** Whether its rows are known by all that the rows of another are known by, as are the other's own. */
+        boolean isFinerThan(Source other) {
+            return keys().containsAll(other.keys());
+        }
+
+        private Set<String> keys() {
+            return sheet.columns().stream()
+                    .filter(Column::name)
+                    .map(Column::key)
+                    .collect(Collectors.toUnmodifiableSet());
+        }
+
+        /** Whether its heading is that word, and not its key alone. */
+        boolean isHeaded(String word) {
+            return word(column).equals(word);
         }
 
         /** Whether a row goes by these names. */
@@ -44,24 +67,48 @@ final class KnownFigures {
 
         /** Whether this row goes by these names. */
         boolean goesBy(Row row, Map<Role, String> names) {
-            return names.entrySet().stream()
-                    .allMatch(name -> name.getKey()
-                            .column(sheet)
-                            .map(key -> is(sheet.cell(row, key), name.getValue()))
-                            .orElse(false));
+            return goesByEach(row, names, false) || goesByEach(row, names, true);
         }
 
-        /** Whether in a sheet of any stack an absent row means none. */
+        /** @param swapped whether each of two columns that hold either name is taken for the other */
+        private boolean goesByEach(Row row, Map<Role, String> names, boolean swapped) {
+            for (Map.Entry<Role, String> name : names.entrySet()) {
+                boolean found = false;
+                for (String key : name.getKey().columns(sheet)) {
+                    found |= is(sheet.cell(row, swapped ? other(key) : key), name.getValue());
+                }
+                if (!found) {
+                    return false;
+                }
+            }
+            return true;
+        }
+
+        /** The other of two columns that hold either name; the same of any other. */
+        private String other(String key) {
+            return sheet.columns().stream()
+                    .filter(Column::either)
+                    .map(Column::key)
+                    .filter(one -> either(key) && !one.equals(key))
+                    .findFirst()
+                    .orElse(key);
+        }
+
+        private boolean either(String key) {
+            return sheet.columns().stream()
+                    .anyMatch(one -> one.either() && one.key().equals(key));
+        }
+
+        /** Whether in a sheet of any stack it is none of it where no row goes by these names. */
         boolean noneWithoutRow(Sheet any, Map<Role, String> names) {
-            Optional<String> asked = Optional.ofNullable(names.getOrDefault(Role.IN, names.get(Role.FROM)));
-            return any.columns().stream()
-                    .anyMatch(
-                            own -> own.key().equals(column.key()) && (own.noneWithoutRow(asked) || inner.isPresent()));
-        }
-
-        /** Whether rows of one name add up. */
-        boolean adds() {
-            return column.sums() || inner.isPresent();
+            return any.at(column.key())
+                    .map(at -> any.columns().get(at).noRow())
+                    .filter(means -> means.isNone(names.entrySet().stream()
+                            .filter(name ->
+                                    name.getKey().columns(sheet).stream().anyMatch(means.by()::contains))
+                            .map(Map.Entry::getValue)
+                            .collect(Collectors.toUnmodifiableSet())))
+                    .isPresent();
         }
 
         OptionalDouble of(Row row) {
@@ -73,6 +120,9 @@ final class KnownFigures {
                         .mapToDouble(number -> ((Cell.Decimal) number).amount())
                         .sum());
             }
+            if (cell instanceof Cell.None none) {
+                return none.means();
+            }
             return cell instanceof Cell.Decimal number ? OptionalDouble.of(number.amount()) : OptionalDouble.empty();
         }
     }
@@ -81,6 +131,9 @@ final class KnownFigures {
     private static final Map<Role, String> ALL_OF = Map.of(Role.IN, "lights", Role.FROM, "eyes");
 
     private static final String NAME = "name";
+
+    /** The sheet of the whole stack at each step, whose keys are those of the whole: its headings alone call its figures. */
+    private static final String SO_FAR = "steps";
 
     private final List<Sheet> sheets;
     private final List<Source> sources;
@@ -112,6 +165,7 @@ final class KnownFigures {
         sources().stream()
                 .filter(source -> source.column().key().toLowerCase(Locale.ROOT).equals(word))
                 .filter(source -> !word(source.column()).equals(word))
+                .filter(source -> !SO_FAR.equals(source.sheet().key()))
                 .forEach(found::add);
         return found;
     }
@@ -137,7 +191,7 @@ final class KnownFigures {
             for (Column column : sheet.columns()) {
                 if (column.type() instanceof Type.Measure measure) {
                     found.add(new Source(sheet, column, measure.quantity(), measure.rounding(), Optional.empty()));
-                } else if (column.type() instanceof Type.Nested nested && nested.many()) {
+                } else if (column.type() instanceof Type.Nested nested && column.adds()) {
                     added(sheet, column, nested).ifPresent(found::add);
                 }
             }
@@ -158,10 +212,10 @@ final class KnownFigures {
     Set<String> members(String piece) {
         Set<String> members = new TreeSet<>();
         for (Sheet sheet : sheets) {
-            Optional<String> of = Role.OF.column(sheet);
+            List<String> of = Role.OF.columns(sheet);
             for (Row row : sheet.rows()) {
-                if (of.isPresent() && is(sheet.cell(row, of.get()), piece)) {
-                    Role.MEMBER.column(sheet).ifPresent(key -> add(sheet.cell(row, key), members));
+                if (of.stream().anyMatch(key -> is(sheet.cell(row, key), piece))) {
+                    Role.MEMBER.columns(sheet).forEach(key -> add(sheet.cell(row, key), members));
                     nested(sheet, row, members);
                 }
             }
@@ -200,8 +254,8 @@ final class KnownFigures {
         for (Sheet sheet : sheets) {
             // a light that cannot shine, or an eye that cannot see, has a row in that sheet alone
             boolean all = sheet.key().equals(ALL_OF.get(role));
-            Optional<String> key = all ? Optional.of(NAME) : role.column(sheet);
-            key.ifPresent(column -> sheet.rows().forEach(row -> add(sheet.cell(row, column), names)));
+            List<String> keys = all ? List.of(NAME) : role.columns(sheet);
+            keys.forEach(column -> sheet.rows().forEach(row -> add(sheet.cell(row, column), names)));
         }
         return names;
     }

@@ -63,5 +63,11 @@ final class MustNotices {
 
     static final Kind NO_SUCH_FIGURE = MUST.problem("'{rule}' is not met: the stack has no such figure.", "");
 
+    static final Kind FIGURE_NOT_ASKED_FOR = MUST.problem(
+            "'{rule}' is not met: the stack has no such figure, since its document does not ask for it.",
+            "Add '{key}', which asks for it.");
+
+    static final Kind ENDLESS = MUST.problem("'{rule}' is not met: nothing bounds that figure.", "");
+
     private MustNotices() {}
 }

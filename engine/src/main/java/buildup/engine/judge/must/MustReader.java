@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -84,7 +85,7 @@ final class MustReader {
 
     /** A figure by itself, as {@code reveal of bead over frieze}. */
     Optional<AskedFigure> figure(String text, Mark mark) {
-        return asked(text, mark).map(found -> new AskedFigure(found.sources().get(0), found.names()));
+        return asked(text, mark).map(found -> new AskedFigure(found.sources().subList(0, 1), found.names()));
     }
 
     /** A figure and what narrows it down, as written. */
@@ -220,18 +221,54 @@ final class MustReader {
                 new Name(name, longest, text.substring(longest.get().length()).strip()));
     }
 
-    /** The columns that have an identity column for each name given, those that leave least open and know the names first. */
+    /**
+     * The columns that have an identity column for each name given. What stands in the stack goes before what the report
+     * only offers, a sheet that knows the names before one that does not, a heading before a key, and the sheet first in
+     * which least is left open.
+     */
     private Optional<List<KnownFigures.Source>> sources(String word, Map<Role, String> names, Mark mark) {
         List<KnownFigures.Source> fitting = new ArrayList<>(known.named(word).stream()
                 .filter(source -> source.takes(names.keySet()))
                 .toList());
-        fitting.sort(Comparator.<KnownFigures.Source>comparingInt(source -> source.open(names.keySet()))
-                .thenComparing(source -> !source.has(names)));
         if (fitting.isEmpty()) {
             say(() -> MustNotices.NOT_OF_THAT.with("figure", word).at(mark));
             return Optional.empty();
         }
+        Predicate<KnownFigures.Source> named = source -> names.isEmpty() || source.has(names);
+        boolean there = fitting.stream().anyMatch(source -> !source.isOffered() && named.test(source));
+        fitting.sort(Comparator.<KnownFigures.Source, Boolean>comparing(
+                        source -> source.isOffered() && (there || names.isEmpty()))
+                .thenComparing(source -> !named.test(source))
+                .thenComparing(source -> !source.isHeaded(word))
+                .thenComparingInt(source -> source.open(names.keySet())));
         return Optional.of(fitting);
+    }
+
+    /**
+     * Of these the first that counts what a value is given in. Where it leaves open which row is meant, the line asks for the
+     * worst, and so for the same word in other sheets too, but for those that only tell more finely of the same rows.
+     */
+    private List<KnownFigures.Source> meant(Asked asked, String value) {
+        boolean share = value.endsWith("%");
+        List<KnownFigures.Source> fitting = asked.sources().stream()
+                .map(source -> share ? shareOf(source) : source)
+                .toList();
+        KnownFigures.Source first = fitting.stream()
+                .filter(source -> amount(value, source.quantity()).isPresent())
+                .findFirst()
+                .orElse(fitting.get(0));
+        List<KnownFigures.Source> meant = new ArrayList<>(List.of(first));
+        for (KnownFigures.Source source : first.open(asked.names().keySet()) == 0 ? meant.subList(0, 0) : fitting) {
+            boolean alike = source.quantity() == first.quantity()
+                    && source.isOffered() == first.isOffered()
+                    && source.isHeaded(asked.word()) == first.isHeaded(asked.word());
+            boolean known = source.has(asked.names())
+                    || (asked.names().isEmpty() && source.sheet().asked());
+            if (alike && known && meant.stream().noneMatch(source::isFinerThan)) {
+                meant.add(source);
+            }
+        }
+        return List.copyOf(meant);
     }
 
     private Optional<MustRule> compared(
@@ -239,10 +276,8 @@ final class MustReader {
         Matcher within = WITHIN.matcher(right);
         boolean given = within.matches();
         String value = given ? within.group(1).strip() : right;
-        boolean share = value.endsWith("%");
-        KnownFigures.Source source =
-                share ? shareOf(asked.sources().get(0)) : asked.sources().get(0);
-        Quantity quantity = source.quantity();
+        List<KnownFigures.Source> sources = meant(asked, value);
+        Quantity quantity = sources.get(0).quantity();
         OptionalDouble amount = amount(value, quantity);
         OptionalDouble off = given
                 ? amount(within.group(2).strip(), quantity)
@@ -263,7 +298,7 @@ final class MustReader {
         return Optional.of(new MustRule(
                 text,
                 mark,
-                new AskedFigure(source, asked.names()),
+                new AskedFigure(sources, asked.names()),
                 comparison,
                 amount.getAsDouble(),
                 off.getAsDouble()));

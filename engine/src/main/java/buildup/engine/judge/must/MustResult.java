@@ -17,9 +17,9 @@ import java.util.OptionalDouble;
  * @param met whether it holds
  * @param quantity of figure and missing
  * @param rounding how the sheet of the figure rounds it
- * @param figure the one that decides; absent when the stack has none of that name
+ * @param figure the one that decides; absent when none of that name is known, or nothing bounds it
  * @param missing how much is missing, not negative; absent when it is met, or when there is no figure
- * @param spare how much there is to spare; absent when it is not met
+ * @param spare how much there is to spare; absent when it is not met, or when nothing bounds it
  */
 public record MustResult(
         String rule,
@@ -35,6 +35,11 @@ public record MustResult(
 
     /** Half of the least step of a printed length, in. */
     private static final double HALF_A_STEP = 1.0 / 32;
+
+    /** Whether it is met since nothing bounds the figure. */
+    public boolean endless() {
+        return met && figure.isEmpty();
+    }
 
     /** The figure as its sheet tells it; finer where that would hide what is missing. */
     public Optional<Figure> told() {

@@ -5,7 +5,9 @@ import buildup.shared.figure.Quantity;
 import buildup.shared.notice.Mark;
 import buildup.shared.sheet.Sheet;
 import java.util.Collection;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /**
  * One line under {@code must:}, read.
@@ -49,16 +51,16 @@ public record MustRule(String text, Mark mark, AskedFigure figure, Relation rela
     /**
      * How a stack stands to it, by the worst of the figures that its words leave.
      *
-     * @param sheet of the stack, the one of {@link AskedFigure#sheet}
+     * @param sheets of the stack by their keys
      */
-    public MustResult on(Sheet sheet) {
-        return on(figure.of(sheet));
+    public MustResult on(Function<String, Optional<Sheet>> sheets) {
+        return on(figure.of(sheets));
     }
 
     /**
      * The same by the figures themselves.
      *
-     * @param figures that its words leave
+     * @param figures that its words leave, infinite where nothing bounds one
      */
     public MustResult on(Collection<Double> figures) {
         if (figures.isEmpty()) {
@@ -78,9 +80,11 @@ public record MustRule(String text, Mark mark, AskedFigure figure, Relation rela
                 .orElseThrow();
     }
 
-    /** How bad: what is missing, or less than 0 by what there is to spare. */
+    /** How bad: what is missing, or less than 0 by what there is to spare; what nothing bounds is farthest off. */
     private static double worse(MustResult met) {
-        return met.met() ? -met.spare().orElse(0) : met.missing().orElse(0);
+        return met.met()
+                ? -met.spare().orElse(Double.POSITIVE_INFINITY)
+                : met.missing().orElse(Double.POSITIVE_INFINITY);
     }
 
     /** Whether no figure meets both. */
@@ -121,8 +125,12 @@ public record MustRule(String text, Mark mark, AskedFigure figure, Relation rela
                 met,
                 quantity(),
                 figure.rounding(),
-                OptionalDouble.of(figured),
-                met ? OptionalDouble.empty() : OptionalDouble.of(Math.max(0, -room)),
-                met ? OptionalDouble.of(Math.max(0, room)) : OptionalDouble.empty());
+                finite(figured),
+                met ? OptionalDouble.empty() : finite(Math.max(0, -room)),
+                met ? finite(Math.max(0, room)) : OptionalDouble.empty());
+    }
+
+    private static OptionalDouble finite(double amount) {
+        return Double.isFinite(amount) ? OptionalDouble.of(amount) : OptionalDouble.empty();
     }
 }

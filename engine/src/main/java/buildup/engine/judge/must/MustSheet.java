@@ -8,6 +8,8 @@ import java.util.Optional;
 
 /** How the stack stands to what it must meet, as a sheet. */
 public final class MustSheet {
+    private static final Phrase ENDLESS = Phrase.of("nothing bounds it");
+
     private MustSheet() {}
 
     /** One row a line, in the order of the document. */
@@ -17,7 +19,7 @@ public final class MustSheet {
                 .flag("met", "met", MustResult::met)
                 .figureIf("figure", "figure", MustResult::told)
                 .figureIf("missing", "missing", MustResult::lacks)
-                .saying("spare", "to spare", met -> told(met.left()))
+                .saying("spare", "to spare", met -> met.endless() ? ENDLESS : told(met.left()))
                 .sheet()
                 .askedIf(!all.isEmpty());
     }

@@ -10,6 +10,7 @@ import buildup.shared.sheet.Row;
 import buildup.shared.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -46,7 +47,7 @@ public final class Musts {
                                 source.quantity().unit(false),
                                 Arrays.stream(Role.values())
                                         .filter(role ->
-                                                role.column(source.sheet()).isPresent())
+                                                !role.columns(source.sheet()).isEmpty())
                                         .map(Role::word)
                                         .toList()))
                         .toList();
@@ -62,18 +63,25 @@ public final class Musts {
      * not met is a problem.
      *
      * @param sheets of the stack
+     * @param held keys that the document holds at its root
      * @param lengths reads lengths in the unit of the document and with its named sizes
      */
-    public static List<MustResult> of(List<Scalar> lines, List<Sheet> sheets, LengthReader lengths, Notices notices) {
+    public static List<MustResult> of(
+            List<Scalar> lines, List<Sheet> sheets, Set<String> held, LengthReader lengths, Notices notices) {
         MustReader reader = new MustReader(new KnownFigures(sheets), lengths, notices);
         List<MustResult> all = new ArrayList<>();
         for (Scalar line : lines) {
-            reader.read(line)
-                    .map(rule -> rule.on(rule.figure().source().sheet()))
-                    .ifPresent(met -> {
-                        all.add(met);
-                        say(met, notices);
-                    });
+            reader.read(line).ifPresent(rule -> {
+                Collection<Double> figures = rule.figure().here();
+                MustResult met = rule.on(figures);
+                all.add(met);
+                if (!met.met()) {
+                    Notice notice = figures.isEmpty()
+                            ? withoutFigure(rule, held)
+                            : met.figure().isEmpty() ? MustNotices.ENDLESS.with("rule", met.rule()) : lacks(met);
+                    notices.add(notice.at(met.mark()));
+                }
+            });
         }
         return List.copyOf(all);
     }
@@ -175,17 +183,17 @@ public final class Musts {
         return named;
     }
 
-    private static void say(MustResult met, Notices notices) {
-        if (met.met()) {
-            return;
-        }
-        notices.add(
-                met.figure().isEmpty()
-                        ? MustNotices.NO_SUCH_FIGURE.with("rule", met.rule()).at(met.mark())
-                        : MustNotices.NOT_MET
-                                .with("rule", met.rule())
-                                .with("figure", met.told().orElseThrow())
-                                .amount(met.lacks().orElseThrow())
-                                .at(met.mark()));
+    private static Notice lacks(MustResult met) {
+        return MustNotices.NOT_MET
+                .with("rule", met.rule())
+                .with("figure", met.told().orElseThrow())
+                .amount(met.lacks().orElseThrow());
+    }
+
+    private static Notice withoutFigure(MustRule rule, Set<String> held) {
+        Optional<String> key = AskingKey.of(rule.figure().sheet(), held);
+        return (key.isPresent() ? MustNotices.FIGURE_NOT_ASKED_FOR : MustNotices.NO_SUCH_FIGURE)
+                .with("rule", rule.text())
+                .with("key", key.orElse(""));
     }
 }

@@ -3,12 +3,11 @@ package buildup.engine.judge.must;
 import buildup.shared.sheet.Column;
 import buildup.shared.sheet.Sheet;
 import java.util.List;
-import java.util.Optional;
 
 /** The words of a line that narrow a figure down, and the identity columns that each of them is about. */
 enum Role {
-    /** {@code of frieze}: the piece. */
-    OF("of", List.of("piece", "name", "on", "a", "what", "figure", "part", "surface")),
+    /** {@code of frieze}: the piece, or the row by its own name, as {@code of apron nails}. */
+    OF("of", List.of("piece", "name", "on", "a", "what", "figure", "part", "surface", "fastening", "row", "course")),
     /** {@code .face} behind a piece: its member. */
     MEMBER(".", List.of("member")),
     /** {@code over frieze}: the second piece. */
@@ -31,19 +30,16 @@ enum Role {
         return word;
     }
 
-    /** The key of the identity column of a sheet that this word is about. */
-    Optional<String> column(Sheet sheet) {
+    /** The keys of the identity columns of a sheet that this word is about: a name may stand in any of them. */
+    List<String> columns(Sheet sheet) {
         return keys.stream()
-                .filter(key -> sheet.columns().stream().anyMatch(column -> column.name() && is(column, key)))
-                .findFirst();
+                .filter(key -> sheet.columns().stream()
+                        .anyMatch(column -> column.name() && column.key().equals(key)))
+                .toList();
     }
 
     /** Whether a column is about this word, be it part of what a row is known by or not. */
     boolean is(Column column) {
         return keys.contains(column.key());
-    }
-
-    private static boolean is(Column column, String key) {
-        return column.key().equals(key);
     }
 }

@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /**
  * One line under {@code wish:}: what a search is to come near where several stacks meet what they must.
@@ -43,10 +44,10 @@ public record WishRule(String text, Mark mark, Aim aim, Optional<AskedFigure> fi
      * How far a stack is from what is wished, the worst of the figures that its words leave; less is better. Nothing for a
      * stack without such a figure, and for the wish of least change, which no sheet knows.
      *
-     * @param sheet of the stack, the one of {@link AskedFigure#sheet}
+     * @param sheets of the stack by their keys
      */
-    public OptionalDouble far(Sheet sheet) {
-        return far(figure.map(asked -> asked.of(sheet)).orElse(List.of()));
+    public OptionalDouble far(Function<String, Optional<Sheet>> sheets) {
+        return far(figure.map(asked -> asked.of(sheets)).orElse(List.of()));
     }
 
     /**
@@ -55,7 +56,7 @@ public record WishRule(String text, Mark mark, Aim aim, Optional<AskedFigure> fi
      * @param figures that its words leave
      */
     public OptionalDouble far(Collection<Double> figures) {
-        return figures.stream().mapToDouble(this::far).max();
+        return figures.stream().mapToDouble(this::far).filter(Double::isFinite).max();
     }
 
     private double far(double figured) {

@@ -155,19 +155,26 @@ public final class LightSheets {
                         dark -> dark.shadow().to().y())
                 .json()
                 .length("dark", "dark", dark -> dark.shadow().dark())
+                .noneWithoutRow("light", shining())
                 .measure("share", "share", Quantity.SHARE, dark -> dark.shadow().share())
                 .json()
+                .noneWithoutRow("light", shining())
                 .measure(
                         "memberShare",
                         "in all",
                         Quantity.SHARE,
                         dark -> dark.lighting().of(dark.shadow()).share())
                 .text()
+                .noneWithoutRow("light", shining())
                 .lengthIf("overhang", "overhang", dark -> dark.shadow().overhang())
+                .noneWithoutRow("light", shining())
                 .lengthIf("depth", "depth", dark -> dark.shadow().depth())
+                .standsFor(dark -> dark.shadow().reach())
+                .noneWithoutRow("light", shining())
                 .name("kind", "how", dark -> dark.shadow().kind().word())
                 .lengthIf("soft", "soft edge", dark -> dark.shadow().soft())
                 .json()
+                .noneWithoutRow("light", shining())
                 .sayingIf("words", "in words", this::words)
                 .alone()
                 .tableFor("light", "SHADOW LINES", "words")
@@ -198,13 +205,13 @@ public final class LightSheets {
                 .name("on", "on", whole -> section.name(whole.member().body()))
                 .name("member", "member", whole -> whole.member().member())
                 .length("dark", "dark", whole -> whole.darkness().dark())
-                .noneWithoutRow(shining())
+                .noneWithoutRow("light", shining())
                 .measure(
                         "share",
                         "share",
                         Quantity.SHARE,
                         whole -> whole.darkness().share())
-                .noneWithoutRow(shining())
+                .noneWithoutRow("light", shining())
                 .silent()
                 .sheet();
     }

@@ -19,6 +19,8 @@ import java.util.OptionalDouble;
  *     member
  * @param overhang x of the casting arris less x of the face (at the shadow's edge; where the member is dark from end to
  *     end, at its end nearest the edge), in; absent for shade
+ * @param reach y of the casting arris less y of the place where its ray meets the line of the member: the depth of the
+ *     shadow if the member went on, in; absent for shade and where the ray never meets that line
  * @param soft how far the edge is blurred along the member by a lamp of some width, in; absent for a sharp edge
  */
 public record Shadow(
@@ -30,6 +32,7 @@ public record Shadow(
         Optional<Point> arris,
         Optional<Point> edge,
         OptionalDouble overhang,
+        OptionalDouble reach,
         OptionalDouble soft) {
     public Shadow {
         segments = List.copyOf(segments);

@@ -51,6 +51,7 @@ record Shadows(Member member, List<Band> bands, Arrises arrises, Viewpoint viewp
                 Optional.empty(),
                 Optional.empty(),
                 OptionalDouble.empty(),
+                OptionalDouble.empty(),
                 OptionalDouble.empty());
     }
 
@@ -80,9 +81,18 @@ record Shadows(Member member, List<Band> bands, Arrises arrises, Viewpoint viewp
                 arris.map(Arris::at),
                 edged ? Optional.of(edge) : Optional.empty(),
                 arris.map(found -> OptionalDouble.of(found.at().x() - edge.x())).orElse(OptionalDouble.empty()),
+                arris.map(found -> reach(found.at(), near, along)).orElse(OptionalDouble.empty()),
                 edged && soft.isPresent()
                         ? OptionalDouble.of(blur(soft.get(), start, end, high))
                         : OptionalDouble.empty());
+    }
+
+    /** How far below an arris its ray meets the line through a place. */
+    private OptionalDouble reach(Point arris, Point place, Point along) {
+        Point on = place.plus(along);
+        double at = viewpoint.onLine(viewpoint.key(arris), place.x(), place.y(), on.x(), on.y());
+        double reach = arris.y() - place.y() - at * along.y();
+        return Double.isFinite(reach) ? OptionalDouble.of(reach) : OptionalDouble.empty();
     }
 
     /** @param atStart whether the edge is where the dark bands begin; else where they end */

@@ -105,9 +105,9 @@ public final class SightSheets {
                 .name("piece", "nailer", cover -> section.name(cover.coverage().body()))
                 .name("eye", "eye", cover -> cover.eye().name())
                 .length("exposed", "exposed", cover -> cover.coverage().exposed())
-                .noneWithoutRow(seeing())
+                .noneWithoutRow("eye", seeing())
                 .length("seen", "seen", cover -> cover.coverage().seen())
-                .noneWithoutRow(seeing())
+                .noneWithoutRow("eye", seeing())
                 .measure(
                         "hiddenShare",
                         "hidden",
@@ -133,6 +133,10 @@ public final class SightSheets {
                 .map(cure -> HIDES.with("piece", section.name(cure.body())).with("height", Figure.length(cure.to())));
     }
 
+    private static List<String> ways(List<Approach> approaches) {
+        return approaches.stream().map(Approach::name).toList();
+    }
+
     private Sheet approach(List<Approach> approaches) {
         List<Show> shows = approaches.stream()
                 .flatMap(approach -> approach.showing().stream().map(showing -> new Show(approach.name(), showing)))
@@ -145,10 +149,15 @@ public final class SightSheets {
                 .name("piece", "nailer", show -> section.name(show.showing().body()))
                 .length("exposed", "exposed", show -> show.showing().exposed())
                 .json()
+                .noneWithoutRow("name", ways(approaches))
                 .saying("first", "first shows at", SightSheets::first)
+                // what never shows shows at no distance
                 .lengthIf("firstShows", "first shows at", show -> show.showing().first())
                 .json()
+                .emptyIsNone()
+                .noneWithoutRow("name", ways(approaches))
                 .length("mostSeen", "most seen", show -> show.showing().most())
+                .noneWithoutRow("name", ways(approaches))
                 .sheet()
                 .askedIf(!approaches.isEmpty());
     }

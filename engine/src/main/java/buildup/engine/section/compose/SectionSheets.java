@@ -181,8 +181,11 @@ public final class SectionSheets {
         return Sheet.of("overlaps", "OVERLAPS: wood in the same place twice", section.overlaps())
                 .name("a", "piece", overlap -> section.name(overlap.a()))
                 .name("b", "piece", overlap -> section.name(overlap.b()))
+                .either()
                 .measure("area", "", Quantity.AREA, Overlap::area)
+                .noneWithoutRow()
                 .length("depth", "depth", Overlap::depth)
+                .noneWithoutRow()
                 .place(
                         "at",
                         "at",
@@ -197,6 +200,7 @@ public final class SectionSheets {
                 .name("between", "between", this::between)
                 .text()
                 .measure("area", "", Quantity.AREA, ClosedVoid::area)
+                .noneWithoutRow()
                 .place(
                         "at",
                         "at",
