@@ -112,6 +112,12 @@ final class Falls {
                 .findFirst();
     }
 
+    /** Whether a piece moves in a motion, by more than rounding. */
+    static boolean moves(Movement movement, int piece) {
+        double most = movement.shifts().stream().mapToDouble(Falls::size).max().orElse(0);
+        return most > 0 && !little(size(movement.shifts().get(piece)), most);
+    }
+
     private static double size(Shift shift) {
         return Math.abs(shift.turn()) + shift.by().length();
     }

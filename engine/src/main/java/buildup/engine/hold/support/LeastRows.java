@@ -29,6 +29,9 @@ final class LeastRows {
     /** Where one row does not hold, so many are tried, each with as many others. */
     private static final int TRIED_IN_PAIRS = 3;
 
+    /** A piece that is longer than one row of it keeps from turning has two. */
+    private static final int ROWS_OF_A_PIECE = 2;
+
     /** Who would have to add more rows than this does not have a row to add. */
     private static final int MOST = 8;
 
@@ -141,7 +144,83 @@ final class LeastRows {
                 return List.of(held.get(0).or(held.subList(1, held.size())));
             }
         }
-        return pair(rest, fall, movement.get());
+        List<LeastRow> pair = pair(rest, fall, movement.get());
+        return pair.isEmpty() ? inTheirOrder(rest) : pair;
+    }
+
+    /**
+     * Rows for one piece after another, as they are put up, each into what is up by then: so a cleat is hung before the board
+     * under it. Each piece has the best of its places that keeps it, or two of them; then all stand as far apart as will do.
+     */
+    private List<LeastRow> inTheirOrder(Model rest) {
+        List<Candidate> driven = new ArrayList<>();
+        Model built = rest;
+        for (int piece : rest.free()) {
+            for (int i = 0; i < ROWS_OF_A_PIECE && moves(built, piece); i++) {
+                Optional<Candidate> next = keeping(built, piece, driven);
+                if (next.isEmpty()) {
+                    return List.of();
+                }
+                driven.add(next.get());
+                built = closest(built, next.get());
+            }
+        }
+        return driven.isEmpty() || driven.size() > MOST || falls(built) ? List.of() : apart(rest, driven);
+    }
+
+    /** The place of a piece that keeps it; where none does alone, the one that takes most of its motion. */
+    private Optional<Candidate> keeping(Model built, int piece, List<Candidate> driven) {
+        Movement movement = movement(built).orElseThrow();
+        List<Fixed> beside = new ArrayList<>(given);
+        driven.forEach(one -> beside.add(one.nail()));
+        boolean nailer = model.section().body(piece).nailer();
+        List<Candidate> candidates = places.of(piece).stream()
+                // others hang on a nailer: it is screwed where a screw goes in
+                .sorted(Comparator.comparing(nail -> nailer && kind(nail) == Fastener.Kind.NAIL))
+                .filter(nail -> resists(movement, nail) > Tolerance.SAME_MOTION && places.free(nail, beside))
+                .map(nail -> new Candidate(nail, Optional.empty(), 0))
+                .toList();
+        return candidates.stream()
+                .limit(TRIED)
+                .filter(one -> !moves(closest(built, one), piece))
+                .findFirst()
+                .or(() -> candidates.stream().max(Comparator.comparingDouble(one -> resists(movement, one.nail()))));
+    }
+
+    /** Some rows, all as far apart as keeps what they hold. */
+    private List<LeastRow> apart(Model rest, List<Candidate> driven) {
+        Model without = rest;
+        List<Tie> all = new ArrayList<>();
+        for (Candidate one : driven) {
+            without = room(without, one.nail(), one.instead());
+            all.addAll(ties(one.nail(), 1));
+        }
+        OptionalDouble needed = needed(without, all);
+        List<LeastRow> rows = new ArrayList<>();
+        List<Fixed> beside = new ArrayList<>(given);
+        for (Candidate one : needed.isPresent() ? driven : List.<Candidate>of()) {
+            Optional<LeastRow> row = row(one, needed.getAsDouble(), beside);
+            if (row.isEmpty()) {
+                return List.of();
+            }
+            rows.add(row.get());
+            beside.add(row.get().nail());
+        }
+        return rows;
+    }
+
+    private Model closest(Model before, Candidate one) {
+        return room(before, one.nail(), one.instead()).with(ties(one.nail(), 12 / closest(one.nail())));
+    }
+
+    private Optional<Movement> movement(Model tried) {
+        return weights.stream()
+                .flatMap(set -> Mechanism.falling(tried, set).stream())
+                .findFirst();
+    }
+
+    private boolean moves(Model tried, int piece) {
+        return movement(tried).filter(found -> Falls.moves(found, piece)).isPresent();
     }
 
     /**
@@ -151,7 +230,7 @@ final class LeastRows {
     private List<LeastRow> pair(Model rest, Fall fall, Movement movement) {
         List<List<LeastRow>> pairs = new ArrayList<>();
         for (Candidate one : strongest(fall, movement, given)) {
-            Model driven = room(rest, one.nail(), one.instead()).with(ties(one.nail(), 12 / closest(one.nail())));
+            Model driven = closest(rest, one);
             Optional<Movement> left = weights.stream()
                     .flatMap(set -> Mechanism.falling(driven, set).stream())
                     .findFirst();
@@ -366,7 +445,7 @@ final class LeastRows {
                     joint.far(),
                     Ties.entry(nail, joint.far()),
                     nail.way(),
-                    joint.withdrawal() * perFoot,
+                    joint.byItsPoint() ? 0 : joint.withdrawal() * perFoot,
                     joint.head() * perFoot,
                     joint.lateral() * perFoot));
         }

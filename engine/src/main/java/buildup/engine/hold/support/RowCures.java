@@ -4,6 +4,7 @@ import buildup.engine.hold.fixing.Places;
 import buildup.engine.hold.nail.Check;
 import buildup.engine.hold.nail.Fastening;
 import buildup.engine.hold.nail.Fixed;
+import buildup.engine.hold.nail.Joint;
 import buildup.engine.hold.nail.Spacings;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Box;
@@ -50,21 +51,74 @@ public final class RowCures {
         RowCures cures = new RowCures(section, given);
         List<Fixed> taken = new ArrayList<>(given);
         return piece -> {
-            List<Fixed> rows = places.get().stream()
-                    .flatMap(search -> pinning(section, taken, search, search.of(piece)))
-                    .sorted(Comparator.comparing(
-                                    (Fixed nail) -> nail.fastening().first() > 0)
-                            // a short pin out of sight is no match for a nail as long as it should be
-                            .thenComparing(nail -> !nail.check(Check.Rule.THRICE_THE_PIECE)
-                                    .filter(Check::met)
-                                    .isPresent()))
-                    .limit(MOST)
-                    .toList();
-            taken.addAll(rows);
-            return rows.stream()
-                    .map(nail -> cures.one(
-                            new LeastRow(nail, nail.fastening().spacing(), 0, Optional.empty(), 0, List.of())));
+            List<List<Fixed>> chains = places.get()
+                    .map(search -> chains(section, taken, search, piece, List.of()))
+                    .orElse(List.of());
+            chains.forEach(taken::addAll);
+            return chains.stream()
+                    .map(chain -> chain.size() == 1
+                            ? cures.one(row(chain.get(0)))
+                            : cures.all(chain.stream().map(RowCures::row).toList()));
         };
+    }
+
+    private static LeastRow row(Fixed nail) {
+        return new LeastRow(nail, nail.fastening().spacing(), 0, Optional.empty(), 0, List.of());
+    }
+
+    /**
+     * Rows that pin a piece, the best first. Where it meets only trim that is not held itself, a row for that too: as a cove is
+     * pinned to a valance that is nailed to its case. Of those the first is driven into what is held, each of the others into the
+     * piece of the one before it.
+     *
+     * @param asked the pieces that are to be pinned by it, from the last on
+     */
+    private static List<List<Fixed>> chains(
+            Section section, List<Fixed> taken, Places places, int piece, List<Integer> asked) {
+        List<List<Fixed>> pinned = pinning(section, taken, places, places.of(piece))
+                .sorted(Comparator.comparing((Fixed nail) -> nail.fastening().first() > 0)
+                        // a short pin out of sight is no match for a nail as long as it should be
+                        .thenComparing(nail -> !nail.check(Check.Rule.THRICE_THE_PIECE)
+                                .filter(Check::met)
+                                .isPresent()))
+                .limit(MOST)
+                .map(List::of)
+                .toList();
+        if (!pinned.isEmpty() || asked.size() + 1 == MOST) {
+            return pinned;
+        }
+        List<Integer> pieces = new ArrayList<>(asked);
+        pieces.add(piece);
+        return carriers(section, places, piece)
+                .filter(carrier -> !pieces.contains(carrier))
+                .flatMap(carrier -> chains(section, taken, places, carrier, pieces).stream()
+                        .flatMap(rows -> onto(rows, carrier, taken, places, piece).stream()))
+                .limit(MOST)
+                .toList();
+    }
+
+    /** The pieces of the stack that some place of a piece would pin it to, the best places first. */
+    private static Stream<Integer> carriers(Section section, Places places, int piece) {
+        return places.of(piece).stream()
+                .flatMap(nail -> nail.joints().stream())
+                .filter(joint -> joint.pull() > 0 && joint.near() == piece)
+                .map(Joint::far)
+                .filter(far -> section.body(far).inStack())
+                .distinct();
+    }
+
+    /** Some rows, and one through a piece into what they hold. */
+    private static Optional<List<Fixed>> onto(
+            List<Fixed> rows, int carrier, List<Fixed> taken, Places places, int piece) {
+        List<Fixed> beside = new ArrayList<>(taken);
+        beside.addAll(rows);
+        return places.of(piece).stream()
+                .filter(nail -> nail.joints().stream().anyMatch(joint -> joint.pull() > 0 && joint.far() == carrier))
+                .map(nail ->
+                        places.between(nail, Spacings.usual(nail.fastening().use()), beside))
+                .flatMap(Optional::stream)
+                .findFirst()
+                .map(nail -> Stream.concat(rows.stream(), Stream.of(nail)).toList());
     }
 
     /** Those of some nails that pin, each as one of a row begun where it meets no other. */
