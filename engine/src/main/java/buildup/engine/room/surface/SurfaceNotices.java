@@ -8,20 +8,29 @@ import buildup.shared.notice.Kind;
 final class SurfaceNotices {
     private static final Code CEILING_CODE =
             Code.of("ceiling-too-low", "The ceiling, as measured along a stretch, comes down into the stack.");
+    /** {@code others}: what else of the stack it comes into there, and how far. */
     static final Kind CEILING_TOO_LOW = CEILING_CODE.problem(
             "'{piece}' on '{stretch}': the ceiling comes down {amount} into it, most at {along} along, over a length of"
-                    + " {over}.",
+                    + " {over}{others}.",
             "");
-    static final Phrase LOWER = Phrase.of(
-            "Lower the stack by {by} and close what stays open by a strip, or scribe its top to the ceiling.");
-    static final Phrase SCRIBE_TOP = Phrase.of("Scribe its top to the ceiling.");
+
+    static final Phrase INTO_OTHERS = Phrase.of("; {into} too");
+    static final Phrase INTO = Phrase.of("{by} into '{other}'");
+    /** {@code what}: its top, or the tops of some pieces. */
+    static final Phrase LOWER =
+            Phrase.of("Lower the stack by {by} and close what stays open by a strip, or scribe {what} to the ceiling.");
+
+    static final Phrase SCRIBE_TOP = Phrase.of("Scribe {what} to the ceiling.");
     private static final Code FLOOR_CODE =
             Code.of("floor-too-high", "The floor, as measured along a stretch, rises into the stack.");
     static final Kind FLOOR_TOO_HIGH = FLOOR_CODE.problem(
-            "'{piece}' on '{stretch}': the floor rises {amount} into it, most at {along} along, over a length of {over}.",
+            "'{piece}' on '{stretch}': the floor rises {amount} into it, most at {along} along, over a length of"
+                    + " {over}{others}.",
             "");
-    static final Phrase RAISE = Phrase.of("Raise the stack by {by}, or scribe its bottom to the floor.");
-    static final Phrase SCRIBE_BOTTOM = Phrase.of("Scribe its bottom to the floor.");
+    static final Phrase RAISE = Phrase.of("Raise the stack by {by}, or scribe {what} to the floor.");
+    static final Phrase SCRIBE_BOTTOM = Phrase.of("Scribe {what} to the floor.");
+    static final Phrase ITS = Phrase.of("its {side}");
+    static final Phrase SEVERAL = Phrase.of("the {side}s of {pieces}");
     private static final Code WALL_CODE =
             Code.of("wall-stands-out", "A wall, as measured along a stretch, stands out into what is to lie on it.");
     static final Kind WALL_HUMPS = WALL_CODE.note(

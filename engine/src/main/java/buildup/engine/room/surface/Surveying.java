@@ -15,13 +15,17 @@ import buildup.engine.section.stack.Axis;
 import buildup.engine.section.stack.Space;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Cure;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -40,6 +44,8 @@ public final class Surveying {
     private final Job job;
     private final Notices notices;
     private final List<GapAlong> gaps = new ArrayList<>();
+    /** Of pieces that stand back from the one that comes nearest. */
+    private final List<GapAlong> behind = new ArrayList<>();
 
     private Surveying(Section section, Job job, Notices notices) {
         this.section = section;
@@ -137,13 +143,15 @@ public final class Surveying {
                 .map(Fit::course);
         List<GapAlong> found = new ArrayList<>();
         for (Fit fit : fits) {
-            if (nearest.filter(fit.course()::equals).isPresent() && meets(surface, fit)) {
+            if (meets(surface, fit)) {
                 double level = surface == Surface.CEILING ? near.applyAsDouble(fit) : -near.applyAsDouble(fit);
                 double sign = surface == Surface.CEILING ? 1 : -1;
                 double from = Math.max(0, fit.start());
                 double to = Math.min(stretch.length(), fit.start() + fit.wall());
                 Measured gap = measured.between(from, to).from(level, sign);
-                found.add(new GapAlong(run.name(), fit.stretch(), surface, fit, gap, stretch.mark()));
+                boolean first = nearest.filter(fit.course()::equals).isPresent();
+                (first ? found : behind)
+                        .add(new GapAlong(run.name(), fit.stretch(), surface, fit, gap, stretch.mark()));
             }
         }
         return found;
@@ -194,7 +202,8 @@ public final class Surveying {
                 continue;
             }
             Cure scribe = Cure.of(
-                    gap.surface() == Surface.CEILING ? SurfaceNotices.SCRIBE_TOP : SurfaceNotices.SCRIBE_BOTTOM);
+                    (gap.surface() == Surface.CEILING ? SurfaceNotices.SCRIBE_TOP : SurfaceNotices.SCRIBE_BOTTOM)
+                            .with("what", scribed(gap)));
             Optional<Cure> moved = begun.add(gap.surface()) && !pinched
                     ? moved(gap).map(cure -> cure.or(List.of(scribe)))
                     : Optional.empty();
@@ -209,15 +218,45 @@ public final class Surveying {
         return Mending.of(section.stack())
                 .wholeMoved(Axis.UP, up, by)
                 .map(mending -> new Cure(
-                        gap.surface() == Surface.CEILING ? SurfaceNotices.LOWER : SurfaceNotices.RAISE,
+                        (gap.surface() == Surface.CEILING ? SurfaceNotices.LOWER : SurfaceNotices.RAISE)
+                                .with("what", scribed(gap)),
                         mending.changes()));
+    }
+
+    /** What else clashes with the same surface on the same stretch: the deepest place of each piece. */
+    private List<GapAlong> others(GapAlong gap) {
+        Map<String, GapAlong> others = new LinkedHashMap<>();
+        behind.stream()
+                .filter(other -> other.surface() == gap.surface() && other.clashes())
+                .filter(other ->
+                        other.run().equals(gap.run()) && other.stretch().equals(gap.stretch()))
+                .sorted(Comparator.comparingDouble(other -> other.least().amount()))
+                .forEach(other -> others.putIfAbsent(other.fit().course().name(), other));
+        return List.copyOf(others.values());
+    }
+
+    private Phrase scribed(GapAlong gap) {
+        List<String> names = Stream.concat(Stream.of(gap), others(gap).stream())
+                .map(one -> "'" + one.fit().course().name() + "'")
+                .toList();
+        return (names.size() == 1 ? SurfaceNotices.ITS : SurfaceNotices.SEVERAL.with("pieces", Listing.names(names)))
+                .with("side", gap.surface() == Surface.CEILING ? "top" : "bottom");
+    }
+
+    private Phrase intoOthers(GapAlong gap) {
+        List<Phrase> into = others(gap).stream()
+                .map(other -> SurfaceNotices.INTO
+                        .with("by", by(other))
+                        .with("other", other.fit().course().name()))
+                .toList();
+        return into.isEmpty() ? Phrase.of("") : SurfaceNotices.INTO_OTHERS.with("into", Listing.and(into));
     }
 
     private static Figure by(GapAlong gap) {
         return Figure.atLeast(-gap.least().amount());
     }
 
-    private static Notice clash(GapAlong gap) {
+    private Notice clash(GapAlong gap) {
         return (gap.surface() == Surface.CEILING
                         ? SurfaceNotices.CEILING_TOO_LOW
                         : gap.surface() == Surface.FLOOR ? SurfaceNotices.FLOOR_TOO_HIGH : SurfaceNotices.WALL_HUMPS)
@@ -225,6 +264,7 @@ public final class Surveying {
                 .with("along", Figure.length(gap.least().along()))
                 .with("by", by(gap))
                 .with("over", Figure.length(gap.gap().lengthBelow()))
+                .with("others", intoOthers(gap))
                 .at(gap.mark())
                 .of(gap.fit().course().name())
                 .amount(Figure.length(-gap.least().amount()));

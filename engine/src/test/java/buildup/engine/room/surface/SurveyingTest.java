@@ -103,6 +103,36 @@ class SurveyingTest {
         assertThat(level.most()).isCloseTo(0.4270833333, within(1e-9));
     }
 
+    /** 6 less 5-5/8 is 3/8 into what goes up to the ceiling, ground and frieze; what stops 1/4 under it loses 1/8. */
+    @Test
+    void all_that_a_ceiling_comes_into_is_named_and_scribed_together() {
+        String stack = Bench.head("space: { floor: -90, ceiling: 6, wall: { solid: yes } }")
+                + Bench.list(
+                        "name: ground, kind: nailer, profile: board 3/4 x 2-1/2, back: wall, top: ceiling",
+                        "name: frieze, profile: board 3/4 x 4-1/2, back: ground.face, top: ceiling",
+                        "name: bead, profile: board 1/2 x 1, back: frieze.face, top: ceiling - 1/4",
+                        "name: low, profile: board 1/2 x 1, back: frieze.face, top: ceiling - 2");
+        Asked hall = of(stack, OPEN, "{ name: long, length: 144, ceiling: [[0, 6], [60, 5-5/8], [144, 6]] }");
+        assertThat(hall.said()).hasSize(1);
+        Notice clash = hall.said().get(0);
+        assertThat(NoticeWords.INCHES.message(clash))
+                .isEqualTo(
+                        "'frieze' on 'long': the ceiling comes down 3/8 into it, most at 60 along, over a length of 144;"
+                                + " 3/8 into 'ground' and 1/8 into 'bead' too.");
+        assertThat(NoticeWords.INCHES.cure(clash))
+                .isEqualTo(
+                        "Lower the stack by 3/8 and close what stays open by a strip, or scribe the tops of 'frieze',"
+                                + " 'ground' and 'bead' to the ceiling.");
+    }
+
+    @Test
+    void a_floor_that_rises_comes_into_base_and_shoe() {
+        Asked room = of(BASE, OPEN, "{ name: long, length: 144, floor: [[0, 0], [60, 1/4], [144, 0]] }");
+        Notice clash = room.said().get(0);
+        assertThat(NoticeWords.INCHES.message(clash)).contains(" into it").endsWith("; 1/4 into 'shoe' too.");
+        assertThat(NoticeWords.INCHES.cure(clash)).endsWith("or scribe the bottoms of 'base' and 'shoe' to the floor.");
+    }
+
     /** The same crown rolled down at 60 by 3/8: reference example C. The corner is one of 92 degrees. */
     @Test
     void a_crown_rolled_down_takes_another_spring_and_other_settings_of_the_saw() {
