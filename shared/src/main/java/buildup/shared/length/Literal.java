@@ -28,6 +28,8 @@ final class Literal {
     private static final Pattern SINGLE =
             Pattern.compile("(?<sign>[+-]?)" + QUANTITY + " ?(?<unit>'|\"|[A-Za-z]+\\.?)?");
     private static final Pattern TRAILING_MARK = Pattern.compile("[+-]?[\\d.].*(?<! )[+-]");
+    /** Metric sizes are printed with the mark of the number before their unit. */
+    private static final Pattern MARK_BEFORE_UNIT = Pattern.compile("(?<=[\\d.])[+-](?= ?(?:['\"]|[A-Za-z]+\\.?)$)");
 
     private final String written;
     private final boolean withComma;
@@ -50,8 +52,10 @@ final class Literal {
     /** The reading of a tidy text, or nothing when it is not shaped like a size at all. */
     static Optional<Reading> read(String tidy, LengthUnit bareUnit) {
         String plain = Spelling.plain(tidy);
-        boolean marked = TRAILING_MARK.matcher(plain).matches();
-        String size = marked ? plain.substring(0, plain.length() - 1) : plain;
+        boolean trails = TRAILING_MARK.matcher(plain).matches();
+        Matcher before = MARK_BEFORE_UNIT.matcher(plain);
+        boolean marked = trails || before.find();
+        String size = trails ? plain.substring(0, plain.length() - 1) : marked ? before.replaceFirst("") : plain;
         Matcher feet = FEET_AND_INCHES.matcher(size);
         if (feet.matches()) {
             return Optional.of(new Literal(tidy, marked, feet, true, bareUnit).reading());

@@ -180,7 +180,13 @@ class LengthReaderTest {
                 "2+|2|2",
                 "66\"-|66|66",
                 "-6-5/8-|-6.625|-6.625",
-                "38 mm+|1.4960629921259843|38 mm"
+                "38 mm+|1.4960629921259843|38 mm",
+                "32.7+ mm|1.2874015748031495|32.7 mm",
+                "-38- mm|-1.4960629921259843|-38 mm",
+                "3.8+cm|1.4960629921259843|3.8 cm",
+                "1-1/4- in|1.25|1.25",
+                "5/16+\"|0.3125|0.3125",
+                "5'-6+\"|66|66"
             })
     void the_mark_behind_a_printed_size_is_dropped_with_a_word(String written, double expected, String number) {
         assertThat(length(written)).isEqualTo(Length.inches(expected));
