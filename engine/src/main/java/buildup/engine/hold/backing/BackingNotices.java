@@ -11,6 +11,10 @@ final class BackingNotices {
     static final Kind NOTHING_BEHIND =
             NO_BACKING.problem("'{piece}' has no nailer or framing within {reach} of it to nail into.", "");
 
+    /** The same of what lies flat against wood that no nail square to its faces meets: the front edge of a lid is too far from it. */
+    static final Kind NOT_SQUARE =
+            NO_BACKING.problem("No nail square to a face of '{piece}' goes into {target}, which it lies against.", "");
+
     /** In place of the cure where nothing is near to pin it to, and nothing that stands to nail a block to. */
     static final Phrase NOTHING_NEAR = Phrase.of(
             "None of the changes tried cures this: it can be pinned to no trim that is held, and no block fits between it"

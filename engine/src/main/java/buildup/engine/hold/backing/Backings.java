@@ -21,7 +21,9 @@ import buildup.shared.notice.Cure;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.IntStream;
@@ -79,7 +81,7 @@ public final class Backings {
                 Backing backing = backings.behind(i);
                 all.add(backing);
                 if (backing.stretches().isEmpty() && !held.contains(i)) {
-                    notices.add(nothingBehind(section.body(i).placed().orElseThrow())
+                    notices.add(backings.nothingBehind(i)
                             .cure(Cure.firstOf(Stream.concat(pins.apply(i), Packing.behind(section, i)))
                                     .orElse(backings.noWay(blocked.apply(i)))));
                 }
@@ -89,9 +91,7 @@ public final class Backings {
     }
 
     private Cure noWay(List<Integer> blocked) {
-        List<String> names = blocked.stream()
-                .map(body -> section.body(body).piece() ? "'" + section.name(body) + "'" : "the " + section.name(body))
-                .toList();
+        List<String> names = blocked.stream().map(this::called).toList();
         return Cure.of(
                 blocked.isEmpty()
                         ? BackingNotices.NOTHING_NEAR
@@ -100,11 +100,28 @@ public final class Backings {
                                 .with("leave", names.size() == 1 ? "leaves" : "leave"));
     }
 
-    private static Notice nothingBehind(Placed placed) {
-        return BackingNotices.NOTHING_BEHIND
-                .with("reach", Figure.thumb(REACH))
-                .at(placed.piece().mark())
-                .of(placed.name());
+    private Notice nothingBehind(int number) {
+        Placed placed = section.body(number).placed().orElseThrow();
+        Notice notice = against(number).isPresent()
+                ? BackingNotices.NOT_SQUARE.with(
+                        "target", called(against(number).getAsInt()))
+                : BackingNotices.NOTHING_BEHIND.with("reach", Figure.thumb(REACH));
+        return notice.at(placed.piece().mark()).of(placed.name());
+    }
+
+    /** What takes a nail and a piece lies against, by the longest contact. */
+    private OptionalInt against(int number) {
+        return section.contacts().stream()
+                .filter(contact -> contact.of(number)
+                        && contact.length() >= LEAST_STRETCH
+                        && targets.contains(contact.other(number)))
+                .max(Comparator.comparingDouble(Contact::length))
+                .map(contact -> OptionalInt.of(contact.other(number)))
+                .orElse(OptionalInt.empty());
+    }
+
+    private String called(int body) {
+        return section.body(body).piece() ? "'" + section.name(body) + "'" : "the " + section.name(body);
     }
 
     /** What is behind its shown faces; else, where it lies flat against what takes a nail, behind the face away from that. */

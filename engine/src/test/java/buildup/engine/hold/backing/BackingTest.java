@@ -163,6 +163,21 @@ class BackingTest {
         assertThat(first.place()).isEqualTo("fastenings");
     }
 
+    /** A lid that lies with its back edge flat on the wall is not told that no wood is near: no nail goes in through 3-1/2. */
+    @Test
+    void what_lies_against_the_wall_is_told_that_no_square_nail_goes_in() {
+        Bench bench = Bench.onWall(
+                "name: frieze, profile: board 3/4 x 5-1/2, back: wall, bottom: datum",
+                "name: lid, profile: board 1-1/16 x 3-1/2, lay: flat, back: wall, bottom: frieze.top");
+        assertThat(bench.notices("no-backing"))
+                .singleElement()
+                .satisfies(notice -> assertThat(NoticeWords.INCHES.message(notice))
+                        .isEqualTo("No nail square to a face of 'lid' goes into the wall, which it lies against."));
+        Bench before = Bench.onWall("name: lid, profile: board 1-1/16 x 3-1/2, lay: flat, back: 4, bottom: datum");
+        assertThat(NoticeWords.INCHES.message(before.notices("no-backing").get(0)))
+                .isEqualTo("'lid' has no nailer or framing within 3 of it to nail into.");
+    }
+
     @Test
     void what_has_nothing_to_be_nailed_into_is_not_said_to_be_nailed() {
         List<String> trusted = answer(HEAD.formatted("ceiling: 9,")).known().orElseThrow().verdict().trusted().stream()
