@@ -138,11 +138,11 @@ public record Searched(
                 .forEach(wish -> wish.asRule().ifPresent(rules::add));
         if (rules.isEmpty()) {
             Mark mark = new Mark(document.file(), 1, 1);
-            rules.addAll(Musts.rules(
-                    List.of(new Scalar("height >= 0", mark), new Scalar("projection >= 0", mark)),
-                    start.sheets(),
-                    lengths,
-                    new Notices()));
+            // nobody wrote these lines: the figures are called by their names
+            for (String figure : List.of("height", "projection")) {
+                Musts.rules(List.of(new Scalar(figure + " >= 0", mark)), start.sheets(), lengths, new Notices())
+                        .forEach(rule -> rules.add(rule.called(figure)));
+            }
             held = 0;
         }
         Searched nothing = unread(document.file(), List.of());
@@ -274,10 +274,9 @@ public record Searched(
                             .with("times", Figure.count(size.choices().size()))
                             .at(size.mark())));
             result.exact()
-                    .ifPresent(between ->
-                            said.add(SearchNotices.between(between.turning().rule())
-                                    .with("place", between.turning().key())
-                                    .with("typed", between.typed())));
+                    .ifPresent(between -> said.add(SearchNotices.between(between)
+                            .with("place", between.turning().key())
+                            .with("typed", between.typed())));
             result.proof()
                     .outOfReach()
                     .forEach(must -> said.add(SearchNotices.OUT_OF_REACH

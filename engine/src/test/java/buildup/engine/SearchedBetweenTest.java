@@ -45,6 +45,17 @@ class SearchedBetweenTest {
     }
 
     @Test
+    void a_size_between_two_choices_that_meets_two_limits_is_named_as_one_limit_would_be() {
+        // 2 + low + 1 from 5-1/8 to 5-3/8: low from 2-1/8 to 2-3/8, and no half inch lies there
+        Searched searched =
+                search(boards("between 1 and 4 by 1/2, now 1", "2", "must: [height >= 5-1/8, height <= 5-3/8]"), 100);
+        SearchResult result = searched.result().orElseThrow();
+        assertThat(result.smallest()).isEmpty();
+        assertThat(result.exact().orElseThrow().typed()).isEqualTo("2-1/4");
+        assertThat(searched.notices()).extracting(Notice::code).contains("met-between-choices", "nothing-meets");
+    }
+
+    @Test
     void none_is_named_where_another_line_is_broken_there() {
         Searched searched =
                 search(boards("between 1 and 4 by 1/4, now 1", "2", "must: [height = 5.3 in, top of a <= 2]"), 100);

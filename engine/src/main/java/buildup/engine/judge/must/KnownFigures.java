@@ -75,7 +75,11 @@ final class KnownFigures {
             for (Map.Entry<Role, String> name : names.entrySet()) {
                 boolean found = false;
                 for (String key : name.getKey().columns(sheet)) {
-                    found |= is(sheet.cell(row, swapped ? other(key) : key), name.getValue());
+                    Cell cell = sheet.cell(row, swapped ? other(key) : key);
+                    found |= is(cell, name.getValue())
+                            || edition(sheet, row, cell)
+                                    .filter(name.getValue()::equals)
+                                    .isPresent();
                 }
                 if (!found) {
                     return false;
@@ -131,6 +135,9 @@ final class KnownFigures {
     private static final Map<Role, String> ALL_OF = Map.of(Role.IN, "lights", Role.FROM, "eyes");
 
     private static final String NAME = "name";
+
+    /** The column of the edition of a rule. */
+    private static final String EDITION = "edition";
 
     /** The sheet of the whole stack at each step, whose keys are those of the whole: its headings alone call its figures. */
     private static final String SO_FAR = "steps";
@@ -238,6 +245,13 @@ final class KnownFigures {
         }
     }
 
+    /** A rule and its edition as they are printed: {@code IRC 2018}. */
+    private static Optional<String> edition(Sheet sheet, Row row, Cell rule) {
+        return rule instanceof Cell.Words words && sheet.cell(row, EDITION) instanceof Cell.Words of
+                ? Optional.of(words.words() + " " + of.words())
+                : Optional.empty();
+    }
+
     private static boolean is(Cell cell, String name) {
         return cell instanceof Cell.Words words && words.words().equals(name);
     }
@@ -255,7 +269,10 @@ final class KnownFigures {
             // a light that cannot shine, or an eye that cannot see, has a row in that sheet alone
             boolean all = sheet.key().equals(ALL_OF.get(role));
             List<String> keys = all ? List.of(NAME) : role.columns(sheet);
-            keys.forEach(column -> sheet.rows().forEach(row -> add(sheet.cell(row, column), names)));
+            keys.forEach(column -> sheet.rows().forEach(row -> {
+                add(sheet.cell(row, column), names);
+                edition(sheet, row, sheet.cell(row, column)).ifPresent(names::add);
+            }));
         }
         return names;
     }

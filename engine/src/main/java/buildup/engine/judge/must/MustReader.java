@@ -339,7 +339,9 @@ final class MustReader {
         double amount = Double.parseDouble(number.group(1));
         String unit = number.group(2).strip();
         boolean metric = unit.isEmpty() ? lengths.bareUnit().isMetric() : isUnit(unit, quantity, true);
-        boolean fits = unit.isEmpty() || metric || isUnit(unit, quantity, false);
+        // shares are printed in percent: of half a percent that names none, a half may be meant
+        boolean doubtful = unit.isEmpty() && quantity == Quantity.SHARE && amount > 0 && amount < 1;
+        boolean fits = !doubtful && (unit.isEmpty() || metric || isUnit(unit, quantity, false));
         return fits ? OptionalDouble.of(quantity.held(amount, metric)) : OptionalDouble.empty();
     }
 

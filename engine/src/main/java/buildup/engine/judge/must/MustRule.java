@@ -44,6 +44,11 @@ public record MustRule(String text, Mark mark, AskedFigure figure, Relation rela
         }
     }
 
+    /** The same under other words. */
+    public MustRule called(String words) {
+        return new MustRule(words, mark, figure, relation, value, within);
+    }
+
     Quantity quantity() {
         return figure.quantity();
     }

@@ -191,7 +191,9 @@ public final class Musts {
     }
 
     private static Notice withoutFigure(MustRule rule, Set<String> held) {
-        Optional<String> key = AskingKey.of(rule.figure().sheet(), held);
+        // of a key below one that is there it is not known whether it is
+        Optional<String> key =
+                AskingKey.of(rule.figure().sheet(), held).filter(asks -> !held.contains(asks.replaceAll("\\..*", "")));
         return (key.isPresent() ? MustNotices.FIGURE_NOT_ASKED_FOR : MustNotices.NO_SUCH_FIGURE)
                 .with("rule", rule.text())
                 .with("key", key.orElse(""));

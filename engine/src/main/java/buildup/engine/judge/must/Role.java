@@ -3,6 +3,7 @@ package buildup.engine.judge.must;
 import buildup.shared.sheet.Column;
 import buildup.shared.sheet.Sheet;
 import java.util.List;
+import java.util.Set;
 
 /** The words of a line that narrow a figure down, and the identity columns that each of them is about. */
 enum Role {
@@ -17,6 +18,9 @@ enum Role {
     /** {@code from seated}: an eye. */
     FROM("from", List.of("eye"));
 
+    /** Columns that tell of a row to which piece it belongs, where it is known by another name. */
+    private static final Set<String> PIECES = Set.of("piece", "course");
+
     private final String word;
     private final List<String> keys;
 
@@ -30,11 +34,15 @@ enum Role {
         return word;
     }
 
-    /** The keys of the identity columns of a sheet that this word is about: a name may stand in any of them. */
+    /**
+     * The keys of the columns of a sheet that this word is about: a name may stand in any of them. What is only offered is
+     * asked for by what its rows are known by.
+     */
     List<String> columns(Sheet sheet) {
         return keys.stream()
                 .filter(key -> sheet.columns().stream()
-                        .anyMatch(column -> column.name() && column.key().equals(key)))
+                        .anyMatch(column -> column.key().equals(key)
+                                && (column.name() || (PIECES.contains(key) && this == OF && !column.offered()))))
                 .toList();
     }
 

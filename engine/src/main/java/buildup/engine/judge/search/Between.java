@@ -3,7 +3,8 @@ package buildup.engine.judge.search;
 /**
  * A size between two choices at which every rule is met.
  *
- * @param turning where one of the rules is met only there
+ * @param turning where one of the rules turns, there or next to there
+ * @param only whether that rule is met only there
  * @param typed what is typed in its place, the shortest that meets them all
  */
-public record Between(Turning turning, String typed) {}
+public record Between(Turning turning, boolean only, String typed) {}

@@ -95,13 +95,14 @@ public final class SearchNotices {
     private static final Kind NARROW =
             BETWEEN_CODE.note(BETWEEN, "Type '{typed}' there, make its steps finer, or allow more behind 'within'.");
 
-    /**
-     * A size between two choices does what none of them does.
-     *
-     * @param rule the line that is met only there
-     */
-    public static Kind between(String rule) {
-        return rule.contains(" within ") ? NARROW : EXACT;
+    private static final Kind FINER = BETWEEN_CODE.note(BETWEEN, "Type '{typed}' there, or make its steps finer.");
+
+    /** A size between two choices does what none of them does. */
+    public static Kind between(Between there) {
+        if (!there.only()) {
+            return FINER;
+        }
+        return there.turning().rule().contains(" within ") ? NARROW : EXACT;
     }
 
     /** No stack meets all. */

@@ -173,21 +173,38 @@ public final class StackSearch {
                         && candidate.score() <= proof.bound().getAsDouble() + Tolerance.COINCIDENT;
     }
 
-    /** The first place at which a rule is met only there, and every other rule with it, and what to type there. */
+    /**
+     * The first place between the choices of a size at which every rule is met, and what to type there: where a rule is met
+     * only there, or else between two places at which rules turn.
+     */
     private Optional<Between> exact(List<Turning> turning) {
-        return turning.stream()
+        Stream<Between> there = turning.stream()
                 .filter(turn -> !turn.metAbove() && !turn.metBelow())
-                .flatMap(turn -> typed(turn).map(text -> new Between(turn, text)).stream())
-                .findFirst();
+                .flatMap(turn -> typed(turn, turn.value()).stream().map(text -> new Between(turn, true, text)));
+        Stream<Between> between = turning.stream()
+                .flatMap(turn -> next(turn, turning).stream()
+                        .boxed()
+                        .flatMap(next -> typed(turn, (turn.value() + next) / 2).stream())
+                        .map(text -> new Between(turn, false, text)));
+        return Stream.concat(there, between).findFirst();
     }
 
-    /** The shortest text near a place at which every rule is met. */
-    private Optional<String> typed(Turning turn) {
+    /** The next place up along the same size at which a rule turns. */
+    private static OptionalDouble next(Turning turn, List<Turning> turning) {
+        return turning.stream()
+                .filter(other -> other.key().equals(turn.key()))
+                .mapToDouble(Turning::value)
+                .filter(value -> value > turn.value() + Tolerance.TURNS_ROUND)
+                .min();
+    }
+
+    /** The shortest text near a size at which every rule is met. */
+    private Optional<String> typed(Turning turn, double value) {
         int at = IntStream.range(0, space.sizes().size())
                 .filter(i -> space.sizes().get(i).place().equals(turn.key()))
                 .findFirst()
                 .orElseThrow();
-        return space.sizes().get(at).typedNear(turn.value()).stream()
+        return space.sizes().get(at).typedNear(value).stream()
                 .filter(text -> {
                     List<String> texts = new ArrayList<>(space.texts(space.now()));
                     texts.set(at, text);

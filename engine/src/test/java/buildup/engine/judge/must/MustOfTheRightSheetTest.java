@@ -195,4 +195,40 @@ class MustOfTheRightSheetTest {
         assertThat(met(fire, "needs of shelf in IRC <= 14 in").quantity()).isEqualTo(Quantity.LENGTH);
         assertThat(met(fire, "needs of shelf <= 14 in").quantity()).isEqualTo(Quantity.LENGTH);
     }
+
+    /** A row on studs is known by its run, its stretch and its own name. */
+    @Test
+    void a_row_goes_by_its_piece_also_where_it_is_known_by_other_names() {
+        String planned = shelf("frieze.top", "7-1/4")
+                + "fastenings: [{ name: gs, piece: ground, use: screw 8 x 3, at: { up: 4 } }]\n"
+                + "plan: [{ name: case, left: square, right: square, studs: { every: 16, first: 8 },"
+                + " stretches: [{ name: side, length: 96 }] }]\n";
+        // every 16 in from 8 on, on 96: 8, 24 ... 88
+        assertThat(met(planned, "nails at of gs >= 1").figure()).hasValue(6);
+        assertThat(met(planned, "nails at of ground >= 1").figure()).hasValue(6);
+        assertThat(answer(planned + "must: [nails at of shelf >= 1]\n").notices())
+                .filteredOn(notice -> notice.code().equals("must-not-met"))
+                .extracting(NoticeWords.INCHES::message)
+                .containsExactly("'nails at of shelf >= 1' is not met: the stack has no such figure.");
+    }
+
+    @Test
+    void a_rule_of_the_books_goes_by_its_edition_too() {
+        String fire = shelf("frieze.top", "7-1/4") + "firebox: { top: -8, rules: [IRC 2018] }\n";
+        assertThat(met(fire, "needs of shelf in IRC 2018 <= 20").figure())
+                .isPresent()
+                .isEqualTo(met(fire, "needs of shelf in IRC <= 20 in").figure());
+    }
+
+    @Test
+    void of_half_a_percent_a_half_may_be_meant() {
+        for (String half : List.of("0.5", ".5")) {
+            assertThat(answer(shelf("frieze.top", "7-1/4") + "must: [share of frieze.face in noon <= " + half + "]\n")
+                            .known())
+                    .isEmpty();
+        }
+        assertThat(shelf("share of frieze.face in noon <= 0.5 %").met()).isFalse();
+        // 5 of 7-1/4 dark
+        assertThat(shelf("share of frieze.face in noon <= 75").met()).isTrue();
+    }
 }
