@@ -12,27 +12,35 @@ import java.util.TreeMap;
  * fewest sticks.
  */
 final class Bins {
-    /** Widths of the types, falling; how many there are of each; and the pieces' own numbers. */
-    final int[] widths;
-
-    final int[] counts;
-    final List<List<Integer>> members;
-
-    /** Of the kinds worth having: their number in the problem, room, cost and how many there are. */
-    final int[] kinds;
-
-    final int[] rooms;
-    final long[] costs;
-    final int[] most;
-
-    /** Cost of a unit of price; a stick costs 1 besides. */
-    final long weight;
-
     /** A rise of the price by so small a share of its least step is told from a stick more. */
     private static final long FINENESS = 8;
 
     private static final long MOST_CELLS = 4_000_000;
     private static final int MOST_TYPES = 250;
+
+    /** Widths of the types, falling. */
+    final int[] widths;
+
+    /** How many pieces there are of each type. */
+    final int[] counts;
+
+    /** The pieces' own numbers, by type. */
+    final List<List<Integer>> members;
+
+    /** The numbers, in the problem, of the kinds worth having. */
+    final int[] kinds;
+
+    /** Room of each of these kinds. */
+    final int[] rooms;
+
+    /** Cost of a stick of each kind. */
+    final long[] costs;
+
+    /** How many sticks there are of each kind, no more than pieces. */
+    final int[] most;
+
+    /** Cost of a unit of price; a stick costs 1 besides. */
+    final long weight;
 
     private final long[] prices;
     private final int pieces;

@@ -28,7 +28,9 @@ final class ColumnSimplex {
     private static final int SPREAD = 101;
 
     private final double[] sums;
+    /** The sums moved apart a little, each by another bit, so that no two rows come to their end at once. */
     private final double[] moved;
+
     private final List<Column> columns = new ArrayList<>();
     private final int[] basis;
     private final double[][] inverse;
@@ -90,13 +92,18 @@ final class ColumnSimplex {
     double[] amounts() {
         double[] amounts = new double[columns.size()];
         for (int row = 0; row < basis.length; row++) {
-            double amount = 0;
-            for (int i = 0; i < sums.length; i++) {
-                amount += inverse[row][i] * sums[i];
-            }
-            amounts[basis[row]] = Math.max(0, amount);
+            amounts[basis[row]] = taken(row, sums);
         }
         return amounts;
+    }
+
+    /** How much is taken of the column of a row of the basis where the rows come to these sums. */
+    private double taken(int row, double[] of) {
+        double amount = 0;
+        for (int i = 0; i < of.length; i++) {
+            amount += inverse[row][i] * of[i];
+        }
+        return Math.max(0, amount);
     }
 
     private void price() {
@@ -134,14 +141,19 @@ final class ColumnSimplex {
         return best;
     }
 
-    private boolean pivot(int entering) {
-        Column column = columns.get(entering);
+    /** What one of a column changes in each row of the basis. */
+    private double[] direction(Column column) {
         double[] direction = new double[basis.length];
         for (int row = 0; row < direction.length; row++) {
             for (int i = 0; i < column.rows.length; i++) {
                 direction[row] += inverse[row][column.rows[i]] * column.factors[i];
             }
         }
+        return direction;
+    }
+
+    private boolean pivot(int entering) {
+        double[] direction = direction(columns.get(entering));
         int leaving = leaving(direction);
         if (leaving < 0) {
             return false;
@@ -199,13 +211,7 @@ final class ColumnSimplex {
             inverse[row][row] = 1;
         }
         for (int number : old) {
-            Column column = columns.get(number);
-            double[] direction = new double[basis.length];
-            for (int row = 0; row < direction.length; row++) {
-                for (int i = 0; i < column.rows.length; i++) {
-                    direction[row] += inverse[row][column.rows[i]] * column.factors[i];
-                }
-            }
+            double[] direction = direction(columns.get(number));
             int pivot = -1;
             for (int row = 0; row < direction.length; row++) {
                 if (!used[row] && (pivot < 0 || Math.abs(direction[row]) > Math.abs(direction[pivot]))) {
@@ -217,11 +223,7 @@ final class ColumnSimplex {
             basis[pivot] = number;
         }
         for (int row = 0; row < basis.length; row++) {
-            double amount = 0;
-            for (int i = 0; i < moved.length; i++) {
-                amount += inverse[row][i] * moved[i];
-            }
-            taken[row] = Math.max(0, amount);
+            taken[row] = taken(row, moved);
         }
     }
 }

@@ -8,8 +8,8 @@ import java.util.stream.IntStream;
 
 /**
  * Values of the types that no load of any stick exceeds the cost of, and that together are worth as much as can be: the
- * dual of the linear relaxation over all loads ({@link StickMaster}). Whatever the linear program says, the values are made whole numbers, and exact dynamic programming
- * shows that they hold: the bound is proved however the program rounds.
+ * dual of the linear relaxation over all loads ({@link StickMaster}). Whatever the linear program says, the values are made
+ * whole numbers, and exact dynamic programming shows that they hold: the bound is proved however the program rounds.
  */
 final class StickBound {
     static final long SCALE = 1 << 16;

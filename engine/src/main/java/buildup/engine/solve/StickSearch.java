@@ -58,7 +58,7 @@ public final class StickSearch {
         this.cost = Greedy.cost(bins, first);
     }
 
-    /** As {@link #solve(StickProblem, long, Watch)}, within the usual steps: the same answer every time. */
+    /** As {@link #solve(StickProblem, long, SearchWatch)}, within the usual steps: the same answer every time. */
     public static Optional<StickPlan> solve(StickProblem problem) {
         return solve(problem, USUAL_STEPS, (steps, most) -> true);
     }
