@@ -1,12 +1,12 @@
 package buildup.engine;
 
 import buildup.engine.judge.bound.StackBounds;
+import buildup.engine.judge.choice.StackJudge;
+import buildup.engine.judge.choice.StackJudgment;
 import buildup.engine.judge.must.AskedFigure;
 import buildup.engine.judge.must.MustResult;
 import buildup.engine.judge.must.MustRule;
 import buildup.engine.judge.must.WishRule;
-import buildup.engine.judge.search.StackJudge;
-import buildup.engine.judge.search.StackJudgment;
 import buildup.engine.section.compose.Composer;
 import buildup.engine.section.placing.Placed;
 import buildup.engine.section.placing.Seats;

@@ -2,10 +2,10 @@ package buildup.engine;
 
 import buildup.catalog.Catalog;
 import buildup.engine.buy.BuySheets;
+import buildup.engine.judge.choice.StackJudgment;
 import buildup.engine.judge.must.MustResult;
 import buildup.engine.judge.must.MustRule;
 import buildup.engine.judge.must.WishRule;
-import buildup.engine.judge.search.StackJudgment;
 import buildup.engine.section.free.FreeSizes;
 import buildup.shared.document.Claims;
 import buildup.shared.figure.Phrase;

@@ -1,19 +1,20 @@
 package buildup.engine;
 
 import buildup.catalog.Catalog;
+import buildup.engine.judge.along.FigureCurve;
+import buildup.engine.judge.along.FigureCurves;
+import buildup.engine.judge.along.WhyNot;
+import buildup.engine.judge.along.WhyNots;
 import buildup.engine.judge.bound.StackBounds;
+import buildup.engine.judge.choice.StackJudge;
 import buildup.engine.judge.must.MustRule;
 import buildup.engine.judge.must.Musts;
 import buildup.engine.judge.must.WishRule;
-import buildup.engine.judge.search.FigureCurve;
-import buildup.engine.judge.search.FigureCurves;
 import buildup.engine.judge.search.SearchLimits;
 import buildup.engine.judge.search.SearchNotices;
 import buildup.engine.judge.search.SearchResult;
-import buildup.engine.judge.search.SearchSheets;
-import buildup.engine.judge.search.StackJudge;
+import buildup.engine.judge.search.SearchWords;
 import buildup.engine.judge.search.StackSearch;
-import buildup.engine.judge.search.WhyNot;
 import buildup.engine.section.free.FreeSize;
 import buildup.engine.section.free.FreeSizes;
 import buildup.shared.document.Claims;
@@ -227,7 +228,8 @@ public record Searched(
                     .toList();
             List<MustRule> all =
                     Stream.concat(Stream.of(asked), others.stream()).toList();
-            List<WhyNot> told = StackSearch.why(free.sizes(), asked, others, judge(all, List.of()), nothing.unit);
+            List<WhyNot> told = WhyNots.of(
+                    free.sizes(), asked, others, judge(all, List.of()), nothing.unit, SearchLimits.USUAL_TRIES);
             return new Searched(
                     nothing.answer,
                     nothing.unit,
@@ -287,7 +289,7 @@ public record Searched(
                             near.candidate().unmet() == 0
                                     ? SearchNotices.FAULTY.notice()
                                     : SearchNotices.noneMeets(nothingLeft)
-                                            .with("rules", SearchSheets.unmet(near))
+                                            .with("rules", SearchWords.unmet(near))
                                             .with("judged", Figure.count(result.judged()))));
             return new Searched(
                     nothing.answer,

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.catalog.Catalog;
+import buildup.engine.judge.along.WhyNot;
 import buildup.engine.judge.must.MustResult;
 import buildup.engine.judge.search.SearchLimits;
-import buildup.engine.judge.search.WhyNot;
 import buildup.engine.judge.verdict.Ruling;
 import buildup.engine.judge.verdict.Topic;
 import buildup.shared.figure.FigurePrinter;

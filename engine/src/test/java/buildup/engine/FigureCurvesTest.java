@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.catalog.Catalog;
+import buildup.engine.judge.along.FigureCurve;
+import buildup.engine.judge.along.FigureCurve.Break;
+import buildup.engine.judge.along.FigureCurve.How;
+import buildup.engine.judge.along.FigureCurve.Place;
 import buildup.engine.judge.must.MustResult;
-import buildup.engine.judge.search.FigureCurve;
-import buildup.engine.judge.search.FigureCurve.Break;
-import buildup.engine.judge.search.FigureCurve.How;
-import buildup.engine.judge.search.FigureCurve.Place;
 import buildup.engine.section.free.FreeSizes;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.document.Document;

@@ -3,11 +3,10 @@ package buildup.engine;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import buildup.engine.judge.along.Turning;
+import buildup.engine.judge.along.WhyNot;
 import buildup.engine.judge.search.SearchLimits;
 import buildup.engine.judge.search.SearchResult;
-import buildup.engine.judge.search.SearchSheets;
-import buildup.engine.judge.search.Turning;
-import buildup.engine.judge.search.WhyNot;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.figure.Quantity;
 import buildup.shared.notice.NoticeWords;
@@ -121,7 +120,7 @@ class FreeOfOtherKindsTest {
         List<WhyNot> why = SearchedTest.search(yaml, SearchLimits.of(100), Optional.of("load factor >= 2"))
                 .why()
                 .orElseThrow();
-        var sheet = SearchSheets.why(Optional.of(why));
+        var sheet = WhyNot.sheet(Optional.of(why));
         var least = sheet.cell(sheet.rows().get(0), "most");
         double most = factor("4");
         assertThat(least.toString()).contains("places=2").contains(Double.toString(most));

@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import buildup.catalog.Catalog;
 import buildup.engine.QuickFigures.Depth;
+import buildup.engine.judge.choice.StackJudgment;
 import buildup.engine.judge.must.MustResult;
 import buildup.engine.judge.must.MustRule;
 import buildup.engine.judge.must.Musts;
-import buildup.engine.judge.search.StackJudgment;
 import buildup.engine.judge.search.StackSearch;
 import buildup.engine.section.free.FreeSizes;
 import buildup.shared.document.Document;

@@ -3,11 +3,11 @@ package buildup.engine;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.catalog.Catalog;
+import buildup.engine.judge.choice.StackJudge;
+import buildup.engine.judge.choice.StackJudgment;
 import buildup.engine.judge.search.SearchLimits;
 import buildup.engine.judge.search.SearchResult;
-import buildup.engine.judge.search.SearchSheets;
-import buildup.engine.judge.search.StackJudge;
-import buildup.engine.judge.search.StackJudgment;
+import buildup.engine.judge.search.SearchWords;
 import buildup.engine.judge.search.StackSearch;
 import buildup.engine.section.free.FreeSize;
 import buildup.shared.document.Document;
@@ -155,7 +155,7 @@ class SearchCountsTest {
 
     /** The sentence itself, added up as whoever reads it would. */
     private static void said(String yaml, SearchResult result) {
-        List<Matcher> counts = SearchSheets.said(result).stream()
+        List<Matcher> counts = SearchWords.said(result).stream()
                 .map(FigurePrinter.INCHES::print)
                 .map(SAID::matcher)
                 .filter(Matcher::matches)

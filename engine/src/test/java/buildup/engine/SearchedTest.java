@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.catalog.Catalog;
+import buildup.engine.judge.along.Turning;
 import buildup.engine.judge.search.Answered;
 import buildup.engine.judge.search.SearchLimits;
 import buildup.engine.judge.search.SearchPlan;
 import buildup.engine.judge.search.SearchResult;
 import buildup.engine.judge.search.SizeChange;
-import buildup.engine.judge.search.Turning;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
 import buildup.shared.document.DocumentReader;

@@ -3,8 +3,8 @@ package buildup.engine;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import buildup.engine.judge.along.WhyNot;
 import buildup.engine.judge.search.SearchLimits;
-import buildup.engine.judge.search.WhyNot;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;

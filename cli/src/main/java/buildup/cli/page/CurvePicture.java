@@ -1,10 +1,10 @@
 package buildup.cli.page;
 
 import buildup.cli.table.Html;
-import buildup.engine.judge.search.FigureCurve;
-import buildup.engine.judge.search.FigureCurve.Break;
-import buildup.engine.judge.search.FigureCurve.How;
-import buildup.engine.judge.search.FigureCurve.Place;
+import buildup.engine.judge.along.FigureCurve;
+import buildup.engine.judge.along.FigureCurve.Break;
+import buildup.engine.judge.along.FigureCurve.How;
+import buildup.engine.judge.along.FigureCurve.Place;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.figure.Quantity;
 import java.util.ArrayList;

@@ -2,10 +2,10 @@ package buildup.cli.page;
 
 import buildup.cli.table.Html;
 import buildup.engine.Answers;
-import buildup.engine.judge.search.FigureCurve;
-import buildup.engine.judge.search.FigureCurve.Break;
-import buildup.engine.judge.search.FigureCurve.Place;
-import buildup.engine.judge.search.Turning;
+import buildup.engine.judge.along.FigureCurve;
+import buildup.engine.judge.along.FigureCurve.Break;
+import buildup.engine.judge.along.FigureCurve.Place;
+import buildup.engine.judge.along.Turning;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.figure.Quantity;

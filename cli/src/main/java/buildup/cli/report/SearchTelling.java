@@ -4,8 +4,9 @@ import buildup.cli.tell.FileSchema;
 import buildup.cli.tell.Schema;
 import buildup.cli.tell.Telling;
 import buildup.engine.Searched;
+import buildup.engine.judge.along.WhyNot;
 import buildup.engine.judge.search.SearchSheets;
-import buildup.engine.judge.search.WhyNot;
+import buildup.engine.judge.search.SearchWords;
 import buildup.shared.figure.Phrase;
 import buildup.shared.notice.NoticeSheet;
 import buildup.shared.sheet.Sheet;
@@ -39,7 +40,7 @@ public final class SearchTelling {
             return Telling.refused(title, searched.unit());
         }
         List<Phrase> first = searched.result()
-                .map(SearchSheets::said)
+                .map(SearchWords::said)
                 .orElseGet(() -> WhyNot.said(searched.why().orElseThrow()));
         return new Telling(
                 title,
@@ -60,7 +61,7 @@ public final class SearchTelling {
                     seconds));
         }
         if (searched.isEmpty() || searched.get().why().isPresent()) {
-            sheets.add(SearchSheets.why(searched.flatMap(Searched::why)));
+            sheets.add(WhyNot.sheet(searched.flatMap(Searched::why)));
         }
         return List.copyOf(sheets);
     }

@@ -2,8 +2,8 @@ package buildup.engine.bench;
 
 import buildup.catalog.Catalog;
 import buildup.engine.Searched;
-import buildup.engine.judge.search.StackJudge;
-import buildup.engine.judge.search.StackJudgment;
+import buildup.engine.judge.choice.StackJudge;
+import buildup.engine.judge.choice.StackJudgment;
 import buildup.engine.judge.search.StackSearch;
 import buildup.engine.section.free.FreeSize;
 import buildup.engine.section.free.FreeSizes;

@@ -1,5 +1,7 @@
 package buildup.engine.judge.search;
 
+import buildup.engine.judge.along.Turning;
+
 /**
  * A size between two choices at which every rule is met.
  *

@@ -3,6 +3,7 @@ package buildup.engine.judge.search;
 import buildup.engine.judge.bound.FigureBound;
 import buildup.engine.judge.bound.StackBounds;
 import buildup.engine.judge.bound.form.ChoiceBox;
+import buildup.engine.judge.choice.ChoiceSpace;
 import buildup.engine.judge.must.MustResult;
 import buildup.engine.judge.must.MustRule;
 import buildup.engine.judge.must.WishRule;

@@ -1,5 +1,6 @@
 package buildup.engine.judge.search;
 
+import buildup.engine.judge.choice.StackJudgment;
 import java.util.Comparator;
 import java.util.List;
 

@@ -1,6 +1,9 @@
 package buildup.engine.judge.search;
 
 import buildup.engine.judge.bound.StackBounds;
+import buildup.engine.judge.choice.ChoiceSpace;
+import buildup.engine.judge.choice.StackJudge;
+import buildup.engine.judge.choice.StackJudgment;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -1,5 +1,6 @@
 package buildup.engine.judge.search;
 
+import buildup.engine.judge.choice.StackJudgment;
 import buildup.engine.judge.must.MustResult;
 import buildup.engine.judge.must.MustRule;
 import buildup.engine.judge.must.WishRule;

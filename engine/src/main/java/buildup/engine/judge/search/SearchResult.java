@@ -1,5 +1,6 @@
 package buildup.engine.judge.search;
 
+import buildup.engine.judge.along.Turning;
 import buildup.engine.section.free.FreeSize;
 import buildup.shared.figure.Phrase;
 import java.math.BigInteger;

@@ -1,4 +1,4 @@
-package buildup.engine.judge.search;
+package buildup.engine.judge.choice;
 
 import buildup.engine.judge.must.MustResult;
 import buildup.profiles.outline.Tolerance;
@@ -34,7 +34,7 @@ public record StackJudgment(boolean built, boolean dropped, List<MustResult> mus
     }
 
     /** Whether another has the same figures. */
-    boolean tells(StackJudgment other) {
+    public boolean tells(StackJudgment other) {
         boolean same = built == other.built;
         for (int i = 0; same && i < musts.size(); i++) {
             same = same(musts.get(i).figure(), other.musts.get(i).figure());
@@ -50,7 +50,7 @@ public record StackJudgment(boolean built, boolean dropped, List<MustResult> mus
     }
 
     /** How many rules it does not meet. */
-    int unmet() {
+    public int unmet() {
         return (int) musts.stream().filter(must -> !must.met()).count();
     }
 }

@@ -1,5 +1,8 @@
-package buildup.engine.judge.search;
+package buildup.engine.judge.along;
 
+import buildup.engine.judge.choice.ChoiceSpace;
+import buildup.engine.judge.choice.StackJudge;
+import buildup.engine.judge.choice.StackJudgment;
 import buildup.engine.judge.must.MustRule;
 import buildup.engine.section.free.FreeSize;
 import buildup.profiles.outline.Tolerance;
@@ -23,7 +26,7 @@ import java.util.stream.DoubleStream;
  * between two choices on different sides of the value the place is halved down to what a double tells apart; so it is
  * exact also where the figure leaps.
  */
-final class Turnings {
+public final class Turnings {
     /** Halvings; they bring an inch to what a size can be typed to, a billionth. */
     private static final int HALVINGS = 36;
 
@@ -42,7 +45,7 @@ final class Turnings {
     private final int looks;
 
     /** @param tries how many stacks may be judged in all; a part of them is spent on each size */
-    Turnings(ChoiceSpace space, List<MustRule> rules, StackJudge judge, LengthUnit unit, long tries) {
+    public Turnings(ChoiceSpace space, List<MustRule> rules, StackJudge judge, LengthUnit unit, long tries) {
         this.space = space;
         this.rules = rules;
         this.judge = judge;
@@ -61,7 +64,7 @@ final class Turnings {
      *
      * @param stopped whether somebody has had enough; sizes that were not looked at then are left out
      */
-    List<Turning> all(BooleanSupplier stopped) {
+    public List<Turning> all(BooleanSupplier stopped) {
         List<Turning> all = new ArrayList<>();
         for (int size = 0; size < space.sizes().size() && !stopped.getAsBoolean(); size++) {
             if (space.sizes().get(size).scaled()) {

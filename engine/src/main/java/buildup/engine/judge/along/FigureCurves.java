@@ -1,9 +1,12 @@
-package buildup.engine.judge.search;
+package buildup.engine.judge.along;
 
+import buildup.engine.judge.along.FigureCurve.Break;
+import buildup.engine.judge.along.FigureCurve.How;
+import buildup.engine.judge.along.FigureCurve.Place;
+import buildup.engine.judge.choice.ChoiceSpace;
+import buildup.engine.judge.choice.StackJudge;
+import buildup.engine.judge.choice.StackJudgment;
 import buildup.engine.judge.must.MustRule;
-import buildup.engine.judge.search.FigureCurve.Break;
-import buildup.engine.judge.search.FigureCurve.How;
-import buildup.engine.judge.search.FigureCurve.Place;
 import buildup.engine.section.free.FreeSize;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.length.LengthUnit;

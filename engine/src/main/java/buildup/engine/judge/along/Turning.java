@@ -1,4 +1,4 @@
-package buildup.engine.judge.search;
+package buildup.engine.judge.along;
 
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
@@ -31,7 +31,7 @@ public record Turning(
         OptionalDouble metFrom,
         OptionalDouble metTo) {
     /** Where it turns, as people read it. */
-    Figure at() {
+    public Figure at() {
         return Figure.of(quantity, value).rounded(Rounding.FINE);
     }
 

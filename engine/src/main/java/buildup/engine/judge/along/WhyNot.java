@@ -1,4 +1,4 @@
-package buildup.engine.judge.search;
+package buildup.engine.judge.along;
 
 import buildup.engine.judge.must.MustRule;
 import buildup.profiles.outline.Tolerance;
@@ -6,6 +6,7 @@ import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
+import buildup.shared.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -74,6 +75,30 @@ public record WhyNot(
     /** Whether the figure of the rule changes at all with this size. */
     public boolean matters() {
         return most.orElse(Double.NaN) - least.orElse(Double.NaN) > Tolerance.COINCIDENT;
+    }
+
+    /** What each size does to a rule. */
+    public static Sheet sheet(Optional<List<WhyNot>> why) {
+        return Sheet.of("why", "WHAT EACH SIZE DOES TO IT, alone", why.orElse(List.of()))
+                .name("key", "size", WhyNot::key)
+                .words("now", "now", WhyNot::now)
+                .figureIf("least", "least", one -> one.rule().figure().told(one.least()))
+                .figureIf("most", "most", one -> one.rule().figure().told(one.most()))
+                .flag("matters", "it matters", WhyNot::matters)
+                .json()
+                .wordsIf("meets", "meets it at", WhyNot::meets)
+                .amountIf(
+                        "turns",
+                        "turns at",
+                        WhyNot::quantity,
+                        one -> one.turning().stream()
+                                .mapToDouble(Turning::value)
+                                .findFirst())
+                .json()
+                .sayingIf("places", "turns at", WhyNot::places)
+                .names("gives", "then gives", WhyNot::gives)
+                .sheet()
+                .askedIf(why.isPresent());
     }
 
     /** The answer to a question why, in one or two sentences. */

@@ -1,4 +1,4 @@
-package buildup.engine.judge.search;
+package buildup.engine.judge.choice;
 
 import buildup.engine.judge.bound.StackBounds;
 import buildup.engine.judge.must.MustResult;

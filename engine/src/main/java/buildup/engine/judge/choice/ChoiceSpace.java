@@ -1,35 +1,37 @@
-package buildup.engine.judge.search;
+package buildup.engine.judge.choice;
 
 import buildup.engine.section.free.FreeSize;
 import java.math.BigInteger;
 import java.util.List;
 
 /** All choices of some free sizes. */
-final class ChoiceSpace {
+public final class ChoiceSpace {
     private final List<FreeSize> sizes;
 
-    ChoiceSpace(List<FreeSize> sizes) {
+    /** @param sizes that are free */
+    public ChoiceSpace(List<FreeSize> sizes) {
         this.sizes = List.copyOf(sizes);
     }
 
-    List<FreeSize> sizes() {
+    /** The free sizes, in their order. */
+    public List<FreeSize> sizes() {
         return sizes;
     }
 
     /** How many stacks it holds. */
-    BigInteger count() {
+    public BigInteger count() {
         return sizes.stream()
                 .map(size -> BigInteger.valueOf(size.choices().size()))
                 .reduce(BigInteger.ONE, BigInteger::multiply);
     }
 
     /** The choices of today's stack. */
-    int[] now() {
+    public int[] now() {
         return sizes.stream().mapToInt(FreeSize::now).toArray();
     }
 
     /** The choices by number, the last size turning fastest. */
-    int[] at(long number) {
+    public int[] at(long number) {
         int[] choices = new int[sizes.size()];
         long left = number;
         for (int i = sizes.size() - 1; i >= 0; i--) {
@@ -40,7 +42,8 @@ final class ChoiceSpace {
         return choices;
     }
 
-    int[] at(BigInteger number) {
+    /** The same of a space with more choices than a number of the machine counts. */
+    public int[] at(BigInteger number) {
         int[] choices = new int[sizes.size()];
         BigInteger left = number;
         for (int i = sizes.size() - 1; i >= 0; i--) {
@@ -53,7 +56,7 @@ final class ChoiceSpace {
     }
 
     /** The number of some choices, as {@link #at(long)} counts; of a space of no more than so many. */
-    long number(int[] choices) {
+    public long number(int[] choices) {
         long number = 0;
         for (int i = 0; i < choices.length; i++) {
             number = number * sizes.get(i).choices().size() + choices[i];
@@ -61,7 +64,8 @@ final class ChoiceSpace {
         return number;
     }
 
-    List<String> texts(int[] choices) {
+    /** What is typed for each size. */
+    public List<String> texts(int[] choices) {
         String[] texts = new String[choices.length];
         for (int i = 0; i < texts.length; i++) {
             texts[i] = sizes.get(i).choices().get(choices[i]);
@@ -69,7 +73,8 @@ final class ChoiceSpace {
         return List.of(texts);
     }
 
-    int changed(int[] choices) {
+    /** How many sizes are other than today's. */
+    public int changed(int[] choices) {
         int changed = 0;
         for (int i = 0; i < choices.length; i++) {
             changed += choices[i] == sizes.get(i).now() ? 0 : 1;
@@ -78,7 +83,7 @@ final class ChoiceSpace {
     }
 
     /** The sum of the changes of sizes, in. */
-    double change(int[] choices) {
+    public double change(int[] choices) {
         double change = 0;
         for (int i = 0; i < choices.length; i++) {
             change += sizes.get(i).change(choices[i]);
@@ -90,7 +95,7 @@ final class ChoiceSpace {
      * How much is changed as a share of all that could be: first of how many sizes there are, then, as less than one size
      * more, of how far they could go.
      */
-    double share(int[] choices) {
+    public double share(int[] choices) {
         double most = sizes.stream()
                 .mapToDouble(size ->
                         Math.max(size.change(0), size.change(size.choices().size() - 1)))

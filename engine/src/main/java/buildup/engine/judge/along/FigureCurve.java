@@ -1,4 +1,4 @@
-package buildup.engine.judge.search;
+package buildup.engine.judge.along;
 
 import buildup.engine.judge.must.MustRule;
 import buildup.profiles.outline.Tolerance;
