@@ -40,7 +40,6 @@ final class Ripping {
     private final LotSolver tries;
     private final BoardGroup group;
     private final Aim aim;
-    private final int longest;
     private Laid best;
     private long least;
     private int laidOut;
@@ -52,12 +51,7 @@ final class Ripping {
         this.desk = group.ripped(shop) ? desk.forStrips() : desk;
         this.tries = this.desk.forTries();
         Share share = group.ripped(shop) ? Share.ByLength.of(group.supplies(), aim) : new Share.Equal();
-        this.longest = group.lots().stream()
-                .flatMap(lot -> lot.bundles().stream())
-                .mapToInt(Bundle::length)
-                .max()
-                .orElse(0);
-        Way first = new Way(share, 0, Set.of(), group.lots(), new IdentityHashMap<>());
+        Way first = new Way(share, 0, Set.of(), new IdentityHashMap<>(), group.lots(), new IdentityHashMap<>());
         this.best = new StickLayout(shop, this.desk, group, first).lay();
     }
 
@@ -138,8 +132,21 @@ final class Ripping {
         return starts;
     }
 
-    /** Lengths without which the longest of all pieces can still be cut. */
+    private static int longest(List<Lot> lots) {
+        return lots.stream()
+                .flatMap(lot -> lot.bundles().stream())
+                .mapToInt(Bundle::length)
+                .max()
+                .orElse(0);
+    }
+
     private List<Integer> lengths() {
+        return lengths(group.lots());
+    }
+
+    /** Lengths without which the longest of all pieces of some lots can still be cut. */
+    private List<Integer> lengths(List<Lot> lots) {
+        int longest = longest(lots);
         List<Integer> all = group.supplies().stream()
                 .flatMap(supply -> supply.buy().stream())
                 .distinct()
@@ -151,7 +158,7 @@ final class Ripping {
                 .toList();
     }
 
-    /** Betters a way by one length less, then lot by lot, round after round, as long as something is won. */
+    /** Betters a way by one length less, for all lots and for each, then lot by lot, round after round, as long as something is won. */
     private void follow(Laid start) {
         Laid here = start;
         Laid before;
@@ -162,6 +169,9 @@ final class Ripping {
             }
             for (Lot lot : group.lots()) {
                 here = better(here, fillingGaps(here, lot));
+                for (int length : lengths(List.of(lot))) {
+                    here = better(here, here.way().without(lot, length));
+                }
             }
         } while (compare(here, before) < 0);
     }

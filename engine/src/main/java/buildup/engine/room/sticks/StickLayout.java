@@ -66,6 +66,7 @@ final class StickLayout {
      * @param share what of a board's price a strip is charged
      * @param onHand part of its worth by length that a strip on hand is charged
      * @param avoided lengths that are not bought
+     * @param spared for some lots the lengths that are not bought for them
      * @param order in which lots choose from what is on hand
      * @param gaps for some lots the strips that find room, free of charge, on boards that others take
      */
@@ -73,6 +74,7 @@ final class StickLayout {
             Share share,
             double onHand,
             Set<Integer> avoided,
+            IdentityHashMap<Lot, Set<Integer>> spared,
             List<Lot> order,
             IdentityHashMap<Lot, Map<Kind, Integer>> gaps) {
         Map<Kind, Integer> gaps(Lot lot) {
@@ -80,24 +82,38 @@ final class StickLayout {
         }
 
         Way with(Share other) {
-            return new Way(other, onHand, avoided, order, gaps);
+            return new Way(other, onHand, avoided, spared, order, gaps);
         }
 
         Way with(IdentityHashMap<Lot, Map<Kind, Integer>> other) {
-            return new Way(share, onHand, avoided, order, other);
+            return new Way(share, onHand, avoided, spared, order, other);
         }
 
         /** One lot, by its place, before all others. */
         Way with(double charged, int first) {
             List<Lot> others = new ArrayList<>(order);
             others.add(0, others.remove(first));
-            return new Way(share, charged, avoided, others, gaps);
+            return new Way(share, charged, avoided, spared, others, gaps);
+        }
+
+        boolean buys(Lot lot, int length) {
+            return !avoided.contains(length)
+                    && !spared.getOrDefault(lot, Set.of()).contains(length);
+        }
+
+        /** A length that is bought for others alone. */
+        Way without(Lot lot, int length) {
+            IdentityHashMap<Lot, Set<Integer>> all = new IdentityHashMap<>(spared);
+            Set<Integer> own = new TreeSet<>(all.getOrDefault(lot, Set.of()));
+            own.add(length);
+            all.put(lot, own);
+            return new Way(share, onHand, avoided, all, order, gaps);
         }
 
         Way without(int length) {
             Set<Integer> all = new TreeSet<>(avoided);
             all.add(length);
-            return new Way(share, onHand, all, order, gaps);
+            return new Way(share, onHand, all, spared, order, gaps);
         }
     }
 
@@ -213,7 +229,7 @@ final class StickLayout {
                         (way.onHand() * way.share().worth(length))));
             });
             for (int length : supply.buy()) {
-                if (!way.avoided().contains(length)) {
+                if (way.buys(lot, length)) {
                     long price = aim == Aim.CHEAPEST ? supply.price(length) : ONE_STICK;
                     offers.add(new Offer(
                             new Kind(supply, length, Origin.BOUGHT),

@@ -69,6 +69,34 @@ class RippingTest {
         assertThat(laid(4, 20, 7)).isEqualTo(laid(4, 20, 7));
     }
 
+    /**
+     * A full board of 149 takes 16 ft, at 32. Twelve strips of 2-3/4 x 15-1/2 lie side by side on one board of 8 ft, at 16: two
+     * widths and a kerf are 5-5/8 of 7-1/4, six lengths and five kerfs 93-5/8 of 96. In one row they would take 16 ft too.
+     */
+    @Test
+    void short_strips_are_laid_side_by_side_on_a_short_board_beside_long_ones_that_need_another() {
+        StringBuilder openings = new StringBuilder();
+        for (int i = 1; i <= 12; i++) {
+            openings.append(i == 1 ? "" : ", ")
+                    .append("{ name: o%d, from: %s, to: %s }".formatted(i, 16 * i - 0.5, 16 * i));
+        }
+        CutList list = Cutlist.of(
+                        Cutlist.WALL
+                                + Bench.list(
+                                        "name: strip, profile: board 3/4 x 2-3/4, back: wall, bottom: datum",
+                                        "name: full, profile: board 3/4 x 7-1/4, back: wall, bottom: strip.top"),
+                        """
+                        plan:
+                          - { name: a, left: butt, right: butt, stretches: [{ length: 192, pieces: [strip], openings: [OPENINGS] }] }
+                          - { name: b, left: butt, right: butt, stretches: [{ length: 149, pieces: [full] }] }
+                        stock:
+                          kerf: 1/8
+                          sticks: [{ of: 1x8, buy: [8', 12', 16'], price: 2, per: foot }]
+                        """.replace("OPENINGS", openings))
+                .cutList();
+        assertThat(list.price()).isEqualTo(3200 + 1600);
+    }
+
     /** 30 + 1/8 + 30 of a board of 96, against two of them; the narrower one is ripped once it is cut off. */
     @Test
     void two_widths_are_crosscut_from_one_board_where_each_would_leave_most_of_it() {
