@@ -81,7 +81,9 @@ class FreeOfOtherKindsTest {
             assertThat(factorAt(turn.value() - 1e-4)).isLessThan(3);
             assertThat(factorAt(turn.value() + 1e-4)).isGreaterThan(3);
             String said = FigurePrinter.INCHES.print(WhyNot.said(List.of(why)).get(1));
-            assertThat(said).isEqualTo("It turns at friction %.3f.".formatted(turn.value()));
+            // told on the side on which the rule is met
+            double told = Double.parseDouble(said.replaceAll("It turns at friction (.*)\\.", "$1"));
+            assertThat(told).isBetween(turn.value(), turn.value() + 0.001);
         }
     }
 
@@ -124,5 +126,32 @@ class FreeOfOtherKindsTest {
         var least = sheet.cell(sheet.rows().get(0), "most");
         double most = factor("4");
         assertThat(least.toString()).contains("places=2").contains(Double.toString(most));
+    }
+
+    /** A board 3 in wide and 1 thick, turned: it stands 3 sin a + cos a out, 2-3/4 at 41.98 degrees. */
+    @Test
+    void where_a_rule_turns_is_told_on_the_side_on_which_it_is_met() {
+        String yaml = """
+                wood: red-oak
+                pieces: [{ name: strip, profile: board 1 x 3, turn: "between 0 and 60 by 15, now 30", back: wall, bottom: 0 }]
+                must: [RULE]
+                """;
+        for (String rule : List.of("projection <= 2.75", "projection >= 2.75")) {
+            Turning turn = found(yaml.replace("RULE", rule)).turning().get(0);
+            String told = FigurePrinter.INCHES.print(turn.at());
+            double at = Double.parseDouble(told.replace("\u00b0", ""));
+            double out = out(at);
+            assertThat(out(turn.value())).isCloseTo(2.75, within(1e-6));
+            assertThat(turn.value()).isCloseTo(41.9803, within(1e-3));
+            assertThat(rule.contains("<=") ? out <= 2.75 : out >= 2.75)
+                    .as(rule + " at " + told)
+                    .isTrue();
+        }
+    }
+
+    /** How far out a board 1 x 3 comes that is turned by so many degrees, its back at the wall. */
+    private static double out(double degrees) {
+        double a = Math.toRadians(degrees);
+        return 3 * Math.sin(a) + Math.cos(a);
     }
 }

@@ -79,7 +79,7 @@ record Curves(Answers known, String key) {
             String met = turn.metAbove() == turn.metBelow()
                     ? "is met just there"
                     : "is met " + (turn.metAbove() ? "above" : "below");
-            lines.add(said(printer -> exact(printer, curve.scale(), turn.value()) + ": the rule " + met
+            lines.add(said(printer -> printer.print(turn.at()) + ": the rule " + met
                     + (turn.shop().isEmpty()
                             ? ""
                             : "; nearest size on a rule "

@@ -30,9 +30,11 @@ public record Turning(
         boolean metBelow,
         OptionalDouble metFrom,
         OptionalDouble metTo) {
-    /** Where it turns, as people read it. */
+    /** Where it turns, as people read it: where the rule is met on one side, rounded to that side. */
     public Figure at() {
-        return Figure.of(quantity, value).rounded(Rounding.FINE);
+        Rounding.Side side =
+                metAbove == metBelow ? Rounding.Side.NEAREST : metAbove ? Rounding.Side.UP : Rounding.Side.DOWN;
+        return Figure.of(quantity, value).rounded(Rounding.FINE.to(side));
     }
 
     /** Whether a size is this place, or lies on the stretch round it on which the rule is met. */
