@@ -26,13 +26,10 @@ import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
-import buildup.shared.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -54,9 +51,6 @@ public record Searched(
         Optional<List<WhyNot>> why,
         Function<List<String>, Answer> stacks,
         List<Notice> notices) {
-    /** What a figure is held against. */
-    private static final Pattern LIMIT = Pattern.compile("(?:[<>=\u2264\u2265]| near | within )(.*)");
-
     /** So many choices of a size are looked at for some that make no stack. */
     private static final int MOST_LOOKS = 64;
 
@@ -118,11 +112,8 @@ public record Searched(
         Searched nothing = unread(document.file(), List.of());
         return Answer.of(document, catalog).known().map(start -> {
             Seeking seeking = new Seeking(nothing, start, document, free, catalog, SearchLimits.of(1));
-            Blocks blocks = start.blocks();
-            var lengths = blocks.stack().lengths();
-            return seeking.judge(
-                    Musts.rules(blocks.must(), start.sheets(), lengths, new Notices()),
-                    Musts.wishes(blocks.wish(), start.sheets(), lengths, new Notices()));
+            SearchLines lines = SearchLines.of(start, new Notices());
+            return seeking.judge(lines.rules(), lines.wishes());
         });
     }
 
@@ -131,17 +122,15 @@ public record Searched(
         if (free.sizes().isEmpty()) {
             return List.of();
         }
-        Blocks blocks = start.blocks();
-        var lengths = blocks.stack().lengths();
-        List<MustRule> rules = new ArrayList<>(Musts.rules(blocks.must(), start.sheets(), lengths, new Notices()));
+        SearchLines lines = SearchLines.of(start, new Notices());
+        List<MustRule> rules = new ArrayList<>(lines.rules());
         int held = rules.size();
-        Musts.wishes(blocks.wish(), start.sheets(), lengths, new Notices())
-                .forEach(wish -> wish.asRule().ifPresent(rules::add));
+        lines.wishes().forEach(wish -> wish.asRule().ifPresent(rules::add));
         if (rules.isEmpty()) {
             Mark mark = new Mark(document.file(), 1, 1);
             // nobody wrote these lines: the figures are called by their names
             for (String figure : List.of("height", "projection")) {
-                Musts.rules(List.of(new Scalar(figure + " >= 0", mark)), start.sheets(), lengths, new Notices())
+                SearchLines.rules(start, new Scalar(figure + " >= 0", mark), new Notices())
                         .forEach(rule -> rules.add(rule.called(figure)));
             }
             held = 0;
@@ -149,7 +138,8 @@ public record Searched(
         Searched nothing = unread(document.file(), List.of());
         StackJudge judge =
                 new Seeking(nothing, start, document, free, catalog, SearchLimits.of(1)).judge(rules, List.of());
-        return FigureCurves.of(free.sizes(), rules, held, judge, blocks.stack().unit());
+        return FigureCurves.of(
+                free.sizes(), rules, held, judge, start.blocks().stack().unit());
     }
 
     /** Today's stack, whose sheets hold the figures, also where only a line under {@code must:} is not understood. */
@@ -183,19 +173,13 @@ public record Searched(
             Searched nothing, Answers start, Document document, FreeSizes free, Catalog catalog, SearchLimits limits) {
         Searched found(Optional<String> why) {
             Notices said = new Notices();
-            Blocks blocks = start.blocks();
-            List<Sheet> sheets = start.sheets();
-            var lengths = blocks.stack().lengths();
-            List<MustRule> rules = Musts.rules(blocks.must(), sheets, lengths, said);
-            List<WishRule> wishes = Musts.wishes(blocks.wish(), sheets, lengths, said);
-            List<MustRule> asked = why.map(text -> Musts.rules(
-                            List.of(new Scalar(text, new Mark(WHY, Mark.NO_LINE, Mark.NO_LINE))),
-                            sheets,
-                            lengths,
-                            said))
+            SearchLines lines = SearchLines.of(start, said);
+            List<MustRule> rules = lines.rules();
+            List<WishRule> wishes = lines.wishes();
+            List<MustRule> asked = why.map(text ->
+                            SearchLines.rules(start, new Scalar(text, new Mark(WHY, Mark.NO_LINE, Mark.NO_LINE)), said))
                     .orElse(List.of());
-            contradictions(rules, said);
-            Stream.of(blocks.must(), blocks.wish()).flatMap(List::stream).forEach(line -> freeLimits(line, said));
+            lines.sayWhatCannotBeSought(start.blocks(), free.sizes(), said);
             if (why.isEmpty() && rules.isEmpty() && wishes.isEmpty() && !said.refused()) {
                 said.add(SearchNotices.NOTHING_WANTED.notice());
             }
@@ -332,36 +316,6 @@ public record Searched(
                             .with("looked", Figure.count(looked.size()))
                             .with("count", Figure.count(none.size()))
                             .at(size.mark())));
-        }
-
-        /** A limit that changes with what is sought is none: it would be held as it is today. */
-        private void freeLimits(Scalar line, Notices said) {
-            for (FreeSize size : free.sizes()) {
-                String name = size.place().substring(size.place().indexOf('.') + 1);
-                Matcher value = LIMIT.matcher(line.text());
-                boolean named = value.find()
-                        && List.of(value.group(1).split("[^\\p{L}0-9_-]+")).contains(name);
-                if (size.place().startsWith("sizes.") && named) {
-                    said.add(SearchNotices.FREE_LIMIT
-                            .with("line", line.text())
-                            .with("name", name)
-                            .at(line.mark()));
-                }
-            }
-        }
-
-        /** Two lines that no figure meets are told before anything is sought. */
-        private static void contradictions(List<MustRule> rules, Notices said) {
-            for (int i = 0; i < rules.size(); i++) {
-                for (int j = i + 1; j < rules.size(); j++) {
-                    if (rules.get(i).contradicts(rules.get(j))) {
-                        said.add(SearchNotices.CONTRADICT
-                                .with("one", rules.get(i).text())
-                                .with("other", rules.get(j).text())
-                                .at(rules.get(j).mark()));
-                    }
-                }
-            }
         }
     }
 }
