@@ -29,7 +29,10 @@ public final class OutlineWords {
     /** Corners are written to so many decimals of an inch. */
     private static final int PLACES = 7;
 
-    private static final BigDecimal MILLIMETERS = new BigDecimal("25.4");
+    /** Those of a document in millimeters to so many of one, which is finer. */
+    private static final int METRIC_PLACES = 6;
+
+    private static final double MILLIMETERS = 25.4;
 
     /** Sizes on a step this fine are written as fractions. */
     private static final int FINEST = 64;
@@ -170,7 +173,7 @@ public final class OutlineWords {
                 || first.counterclockwise() == second.counterclockwise()) {
             return 0;
         }
-        Step step = Step.between(at, second.to(), home);
+        Step step = Step.between(at, second.to(), home, unit);
         if (step.height <= 0 || step.width <= 0) {
             return 0;
         }
@@ -191,7 +194,7 @@ public final class OutlineWords {
 
     private String word(int i, Point at, Point home) {
         Segment segment = strokes.get(i).segment();
-        Step step = Step.between(at, segment.to(), home);
+        Step step = Step.between(at, segment.to(), home, unit);
         if (segment instanceof Line) {
             return straight(step, i);
         }
@@ -282,14 +285,14 @@ public final class OutlineWords {
             this.width = width;
         }
 
-        static Step between(Point from, Point to, Point home) {
-            double dx = rounded(to.x() - home.x()) - rounded(from.x() - home.x());
-            double dy = rounded(to.y() - home.y()) - rounded(from.y() - home.y());
+        static Step between(Point from, Point to, Point home, LengthUnit unit) {
+            double dx = rounded(to.x() - home.x(), unit) - rounded(from.x() - home.x(), unit);
+            double dy = rounded(to.y() - home.y(), unit) - rounded(from.y() - home.y(), unit);
             return new Step(
                     dy < 0 ? Way.DOWN : Way.UP,
-                    rounded(Math.abs(dy)),
+                    rounded(Math.abs(dy), unit),
                     dx < 0 ? Way.IN : Way.OUT,
-                    rounded(Math.abs(dx)));
+                    rounded(Math.abs(dx), unit));
         }
 
         /** The ways that are not the usual ones. */
@@ -302,18 +305,22 @@ public final class OutlineWords {
         return BigDecimal.valueOf(size).setScale(PLACES, RoundingMode.HALF_UP).doubleValue();
     }
 
+    /** To a decimal of the unit, so that sizes still add up as they are written. */
+    private static double rounded(double size, LengthUnit unit) {
+        return unit.isMetric() ? millimeters(size).doubleValue() / MILLIMETERS : rounded(size);
+    }
+
+    private static BigDecimal millimeters(double size) {
+        return BigDecimal.valueOf(size * MILLIMETERS).setScale(METRIC_PLACES, RoundingMode.HALF_UP);
+    }
+
     private String sizes(Step step) {
         return text(step.height) + (step.height == step.width ? "" : " x " + text(step.width));
     }
 
     private String text(double size) {
         if (unit.isMetric()) {
-            // exactly those rounded inches, so that the sizes still add up
-            return BigDecimal.valueOf(size)
-                    .setScale(PLACES, RoundingMode.HALF_UP)
-                    .multiply(MILLIMETERS)
-                    .stripTrailingZeros()
-                    .toPlainString();
+            return millimeters(size).stripTrailingZeros().toPlainString();
         }
         double steps = size * FINEST;
         return Math.abs(steps - Math.rint(steps)) <= Tolerance.COINCIDENT * FINEST

@@ -197,9 +197,10 @@ final class TraceCommand implements Callable<Integer> {
         Optional<Traced> traced = drawn.filter(any -> !notices.refused())
                 .flatMap(found -> Tracer.trace(
                         found.trails(),
-                        options.unit().isEmpty() && found.unit().isPresent()
-                                ? options.in(found.unit().get())
-                                : options,
+                        (options.unit().isEmpty() && found.unit().isPresent()
+                                        ? options.in(found.unit().get())
+                                        : options)
+                                .drawnIn(unit),
                         notices));
         Delivery delivery = new Delivery(streams, output.file(), files.read());
         boolean delivered =
@@ -231,7 +232,7 @@ final class TraceCommand implements Callable<Integer> {
     private String written(Traced traced) {
         CommandAnswer told = told(TraceTelling.of(name, kind, traced, unit));
         return switch (format) {
-            case yaml -> TraceReport.yaml(name, kind, traced, notices.sorted());
+            case yaml -> TraceReport.yaml(name, kind, traced, unit, notices.sorted());
             case text -> told.text(output.file().isPresent());
             case json -> told.json();
             case csv -> told.csv();
@@ -257,7 +258,8 @@ final class TraceCommand implements Callable<Integer> {
                 new TracingOptions.Pose(rotate, flip, back.flatMap(this::side)),
                 new TracingOptions.Wear(
                         size("--restore-edges", edges).orElse(0.0),
-                        size("--paint", paint).orElse(0.0)));
+                        size("--paint", paint).orElse(0.0)),
+                false);
         return usual(lists).map(options::of).orElse(options);
     }
 

@@ -99,6 +99,22 @@ class TraceCommandTest {
         assertThat(json.get("area").doubleValue()).isEqualTo(area, within(1e-6));
     }
 
+    /** 1-1/8 and 2 in are 28.575 and 50.8 mm; the molding was drawn in inches, and stays so: its cove of 1/2 is 12.7. */
+    @Test
+    void a_catalog_in_millimeters_is_written_for_whoever_measures_in_those(@TempDir Path folder) {
+        Path catalog = folder.resolve("shelf-edge.yaml");
+        Ran traced = demo("--width", "28.575 mm", "--height", "50.8 mm", "-o", catalog.toString());
+        assertThat(traced.code()).isEqualTo(ExitCode.CLEAN);
+        assertThat(catalog)
+                .content()
+                .contains("\nunits: mm\nprofiles:", "usual: [28.575 x 50.8]", "- cove 12.7\n", " mm, near (", "rms 0.0")
+                .doesNotContain(" in,", " in.");
+        Ran profile = Ran.of("profile", "traced", "--catalog", catalog.toString(), "--format", "json");
+        assertThat(profile.code()).as(profile.err() + profile.out()).isEqualTo(ExitCode.CLEAN);
+        assertThat(new JsonMapper().readTree(profile.out()).at("/width").doubleValue())
+                .isEqualTo(2, within(1e-6));
+    }
+
     @Test
     void all_figures_are_told_to_programs() {
         JsonNode json = new JsonMapper().readTree(demo("--format", "json").out());

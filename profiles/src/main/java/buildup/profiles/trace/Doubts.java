@@ -89,6 +89,7 @@ final class Doubts {
             Joining.Ring ring,
             Otherwise otherwise,
             TracingOptions options,
+            ShopRule rule,
             Notices notices) {
         double spacing = RingSizes.way(ring.dots()) / ring.dots().size();
         Doubts doubts = new Doubts(traced, spacing, notices);
@@ -99,7 +100,7 @@ final class Doubts {
         doubts.tips();
         doubts.cutCorners(ring.dots());
         doubts.again(SecondRound.of(ring));
-        Extents.told(traced, home, otherwise, doubts.reach(), options, notices);
+        Extents.told(traced, home, otherwise, doubts.reach(), options, rule, notices);
         new Radii(home, notices).told();
         new Meetings(otherwise.once(), notices).told(doubts.told());
         if (options.deviation().isEmpty()) {

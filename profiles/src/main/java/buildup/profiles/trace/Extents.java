@@ -66,15 +66,18 @@ final class Extents {
     private final Fitting home;
     private final Doubts.Otherwise otherwise;
     private final double reach;
+    private final ShopRule rule;
     private final Notices notices;
     private final Noise noise;
     private final List<Fitting> freed;
 
-    private Extents(Traced traced, Fitting home, Doubts.Otherwise otherwise, double reach, Notices notices) {
+    private Extents(
+            Traced traced, Fitting home, Doubts.Otherwise otherwise, double reach, ShopRule rule, Notices notices) {
         this.traced = traced;
         this.home = home;
         this.otherwise = otherwise;
         this.reach = reach;
+        this.rule = rule;
         this.notices = notices;
         this.noise = traced.noise();
         this.freed = freed(home);
@@ -93,11 +96,12 @@ final class Extents {
             Doubts.Otherwise otherwise,
             double reach,
             TracingOptions options,
+            ShopRule rule,
             Notices notices) {
         if (traced.noise().weighed() <= Tolerance.LEAST_SCATTER * (1 + Tolerance.COINCIDENT)) {
             return;
         }
-        Extents extents = new Extents(traced, home, otherwise, reach, notices);
+        Extents extents = new Extents(traced, home, otherwise, reach, rule, notices);
         Box box = traced.outline().box();
         Box own = Placing.box(home).orElse(box);
         Extent width = extents.extent(Box::width, true);
@@ -222,16 +226,16 @@ final class Extents {
 
     private void size(String across, double size, double own, Extent extent) {
         boolean onRule = false;
-        for (int steps : List.of(16, 32, 64)) {
-            boolean there = Math.abs(Math.rint(size * steps) / steps - size) < Tolerance.COINCIDENT;
-            onRule |= there && !Squaring.isSprung(home) && APART * extent.unsure() < 1.0 / steps;
+        for (ShopRule.Step step : rule.steps()) {
+            boolean there = Math.abs(step.nearest(size) - size) < Tolerance.COINCIDENT;
+            onRule |= there && !Squaring.isSprung(home) && APART * extent.unsure() < 1 / step.toInch();
         }
         double drawn = Math.abs(size - own);
         double asGood = AS_GOOD * noise.scatter();
         // a hand that shakes slowly says little of how much it shakes
         double unsure = (noise.unsure() > HARDLY_KNOWN ? 1 + noise.unsure() : 1) * extent.unsure();
         double beside = onRule || Squaring.isSprung(home) ? 0 : beside(size, own, unsure);
-        boolean perhapsOfNone = drawn + 2 * unsure > asGood && ShopSizes.odds(size, own, unsure) < MEANT;
+        boolean perhapsOfNone = drawn + 2 * unsure > asGood && rule.odds(size, own, unsure) < MEANT;
         if ((SURE * unsure > asGood && !onRule)
                 || (onRule && perhapsOfNone)
                 || drawn > DRAWN * Math.hypot(noise.scatter(), extent.row())
@@ -247,10 +251,11 @@ final class Extents {
     }
 
     /** How far a size lies beside one on the rule that may well have been meant, in; 0 without one. */
-    private static double beside(double size, double own, double unsure) {
-        return IntStream.of(16, 32)
-                .mapToDouble(steps -> Math.rint(size * steps) / steps)
-                .filter(there -> ShopSizes.odds(there, own, READ_WRONGLY * unsure) > 1 / MEANT)
+    private double beside(double size, double own, double unsure) {
+        return rule.steps().stream()
+                .limit(2)
+                .mapToDouble(step -> step.nearest(size))
+                .filter(there -> rule.odds(there, own, READ_WRONGLY * unsure) > 1 / MEANT)
                 .map(there -> Math.abs(there - size))
                 .max()
                 .orElse(0);

@@ -12,44 +12,52 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 
-/** Draws the sizes of a squared ring to shop fractions where the tracing allows it. */
+/** Draws the sizes of a squared ring to those of a shop where the tracing allows it. */
 final class ShopSizes {
-    /**
-     * Steps in an inch, and how many of all sizes are of just these; the others are of none. Common practice, no source:
-     * moldings are drawn in sixteenths, mostly, and where an arc has to fit between two such sizes its radius is of no
-     * step at all.
-     */
-    private static final List<Step> STEPS = List.of(new Step(16, 0.6), new Step(32, 0.15), new Step(64, 0.05));
-
-    private static final double OF_NONE = 0.2;
-
-    /**
-     * Sizes are never drawn farther than so many standard deviations, and radii less far: where an arc has to fit between two
-     * sizes of the rule, its radius is none.
-     */
+    /** Sizes are never drawn farther than so many standard deviations. */
     private static final double FARTHEST = 3;
-
-    private static final double FARTHEST_RADIUS = 1.25;
 
     /** Half a step: smaller radii would be drawn to nothing, in. */
     private static final double LEAST_RADIUS = 1.0 / 32;
 
     private final double most;
     private final Rows rows;
+    private final ShopRule rule;
+    /** By how much likelier the sizes are on the rule than on none, so far; logarithm. */
+    private double told;
 
-    private ShopSizes(double most, Rows rows) {
+    private ShopSizes(double most, Rows rows, ShopRule rule) {
         this.most = most;
         this.rows = rows;
+        this.rule = rule;
     }
 
     /**
-     * A sprung molding has its sizes along its own face: how far it stands out and drops is on no rule.
+     * Sizes drawn to one rule.
+     *
+     * @param likelier than of no rule, logarithm of how many times
+     */
+    record Ruled(Fitting fitting, ShopRule rule, double likelier) {}
+
+    /**
+     * By the rule of some on which the sizes are likeliest, the first where they are on none: whoever traces in millimeters may
+     * have a molding before him that was drawn in inches.
      *
      * @param most how far a size may be drawn, in
      * @param rows of the dots that its points were put on
      */
-    static Fitting of(Fitting fitting, double most, Rows rows) {
-        ShopSizes sizes = new ShopSizes(most, rows);
+    static Ruled of(Fitting fitting, double most, Rows rows, List<ShopRule> rules) {
+        Ruled best = by(fitting, most, rows, rules.get(0));
+        for (ShopRule rule : rules.subList(1, rules.size())) {
+            Ruled other = by(fitting, most, rows, rule);
+            best = other.likelier() > best.likelier() ? other : best;
+        }
+        return best;
+    }
+
+    /** A sprung molding has its sizes along its own face: how far it stands out and drops is on no rule. */
+    private static Ruled by(Fitting fitting, double most, Rows rows, ShopRule rule) {
+        ShopSizes sizes = new ShopSizes(most, rows, rule);
         boolean sprung = Squaring.isSprung(fitting);
         Fitting drawn = fitting;
         for (int i : sprung ? List.<Integer>of() : byPoints(fitting)) {
@@ -61,7 +69,7 @@ final class ShopSizes {
         for (int i = 0; i < fitting.curves().size() && !sprung; i++) {
             drawn = sizes.corner(drawn, i);
         }
-        return drawn;
+        return new Ruled(drawn, rule, sizes.told);
     }
 
     private static List<Integer> byPoints(Fitting fitting) {
@@ -164,48 +172,24 @@ final class ShopSizes {
     private Fitting drawn(Fitting fitting, double size, double own, double alike, DoubleFunction<Bond> bond) {
         double unsure = Math.hypot(own, alike);
         double share = own * own / (unsure * unsure);
-        double best = OF_NONE * Math.sqrt(2 * Math.PI) * unsure;
+        double none = ShopRule.OF_NONE * Math.sqrt(2 * Math.PI) * unsure;
+        double best = none;
         Fitting drawn = fitting;
-        for (Step step : STEPS) {
-            double there = Math.rint(size * step.toInch()) / step.toInch();
-            if (Math.abs(there - size) > most || step.each() <= best) {
+        for (ShopRule.Step step : rule.steps()) {
+            double there = step.nearest(size);
+            if (Math.abs(there - size) > most || rule.each(step) <= best) {
                 continue;
             }
             Bond bound = bond.apply(there);
-            double far = bound instanceof Bond.Radius ? FARTHEST_RADIUS : FARTHEST;
+            double far = bound instanceof Bond.Radius ? rule.farthestRadius() : FARTHEST;
             Fitting next = fitting.tried(bound, far * far / share);
-            double likely = step.each() * Math.exp(-share * Math.max(0, next.error() - fitting.error()) / 2);
+            double likely = rule.each(step) * Math.exp(-share * Math.max(0, next.error() - fitting.error()) / 2);
             if (!next.equals(fitting) && likely > best) {
                 best = likely;
                 drawn = next;
             }
         }
+        told += best > none ? Math.log(best / none) : 0;
         return drawn;
-    }
-
-    /**
-     * How many times as likely it is that a size was meant to be on the rule as that it is of no step.
-     *
-     * @param size on the rule, in
-     * @param own where the points alone put it, in
-     * @param unsure standard deviation of that, in
-     * @return infinite when the points leave no play
-     */
-    static double odds(double size, double own, double unsure) {
-        double none = OF_NONE * Math.sqrt(2 * Math.PI) * unsure;
-        double away = (size - own) / unsure;
-        return STEPS.stream()
-                .filter(step -> Tolerance.same(Math.rint(size * step.toInch()) / step.toInch(), size))
-                .findFirst()
-                .map(step -> step.each() * Math.exp(-away * away / 2) / none)
-                .orElse(0.0);
-    }
-
-    /** A division of the rule, and the share of sizes that are of it and no coarser one. */
-    private record Step(int toInch, double share) {
-        /** How common one size of this step is: what lies on a coarser one counts there, so the others are half as many. */
-        double each() {
-            return share / toInch * (equals(STEPS.get(0)) ? 1 : 2);
-        }
     }
 }

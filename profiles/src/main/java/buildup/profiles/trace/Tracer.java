@@ -216,7 +216,8 @@ public final class Tracer {
                 .orElse(Math.max(Tolerance.TRACED, DEVIATION * upright.noise().weighed()));
         Rows rows = Rows.of(reading, known.dot());
         // twice: sizes count from the back and the bottom, which the first round may move
-        Fitting shop = Placing.home(ShopSizes.of(home, drawn, rows));
+        ShopSizes.Ruled ruled = ShopSizes.of(home, drawn, rows, options.rules());
+        Fitting shop = Placing.home(ruled.fitting());
         Optional<Traced> traced = Finishing.of(shop).or(() -> Finishing.of(home));
         if (traced.isEmpty()) {
             return unclear(notices);
@@ -235,6 +236,7 @@ public final class Tracer {
                                 rows,
                                 options),
                         options,
+                        ruled.rule(),
                         notices);
     }
 

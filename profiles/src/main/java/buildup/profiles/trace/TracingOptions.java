@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param usual sizes commonly run of this kind of molding
  * @param pose how the tracing lies
  * @param restoring what wear and paint are to be taken off
+ * @param metric whether the molding may have been drawn in millimeters, else it was in inches
  */
 public record TracingOptions(
         Optional<LengthUnit> unit,
@@ -20,7 +21,8 @@ public record TracingOptions(
         Optional<Double> deviation,
         Optional<Usual> usual,
         Pose pose,
-        Wear restoring) {
+        Wear restoring,
+        boolean metric) {
     /** Read as inches and as drawn, nothing restored. */
     public static final TracingOptions PLAIN = new TracingOptions(
             Optional.empty(),
@@ -28,7 +30,8 @@ public record TracingOptions(
             Optional.empty(),
             Optional.empty(),
             new Pose(0, false, Optional.empty()),
-            new Wear(0, 0));
+            new Wear(0, 0),
+            false);
 
     /**
      * Sizes commonly run.
@@ -60,6 +63,16 @@ public record TracingOptions(
         calipers = List.copyOf(calipers);
     }
 
+    /** Those on which its sizes may be. */
+    List<ShopRule> rules() {
+        return metric ? List.of(ShopRule.MILLIMETERS, ShopRule.INCHES) : List.of(ShopRule.INCHES);
+    }
+
+    /** The same of a molding that is told in that unit, and perhaps drawn in it. */
+    public TracingOptions drawnIn(LengthUnit shop) {
+        return new TracingOptions(unit, calipers, deviation, usual, pose, restoring, shop.isMetric());
+    }
+
     /** The side of the back, if it was said. */
     Optional<TracedSide> back() {
         return pose.back();
@@ -67,32 +80,32 @@ public record TracingOptions(
 
     /** The same in a unit. */
     public TracingOptions in(LengthUnit stated) {
-        return new TracingOptions(Optional.of(stated), calipers, deviation, usual, pose, restoring);
+        return new TracingOptions(Optional.of(stated), calipers, deviation, usual, pose, restoring, metric);
     }
 
     /** The same with sizes measured on the piece. */
     public TracingOptions measured(List<Caliper> sizes) {
-        return new TracingOptions(unit, sizes, deviation, usual, pose, restoring);
+        return new TracingOptions(unit, sizes, deviation, usual, pose, restoring, metric);
     }
 
     /** The same within a deviation. */
     public TracingOptions within(double inches) {
-        return new TracingOptions(unit, calipers, Optional.of(inches), usual, pose, restoring);
+        return new TracingOptions(unit, calipers, Optional.of(inches), usual, pose, restoring, metric);
     }
 
     /** The same for a kind of molding. */
     public TracingOptions of(Usual kind) {
-        return new TracingOptions(unit, calipers, deviation, Optional.of(kind), pose, restoring);
+        return new TracingOptions(unit, calipers, deviation, Optional.of(kind), pose, restoring, metric);
     }
 
     /** The same with edges up to a size made sharp and so much paint taken off. */
     public TracingOptions restored(double sharpened, double stripped) {
-        return new TracingOptions(unit, calipers, deviation, usual, pose, new Wear(sharpened, stripped));
+        return new TracingOptions(unit, calipers, deviation, usual, pose, new Wear(sharpened, stripped), metric);
     }
 
     /** The same of a tracing that lies otherwise. */
     public TracingOptions lying(Pose other) {
-        return new TracingOptions(unit, calipers, deviation, usual, other, restoring);
+        return new TracingOptions(unit, calipers, deviation, usual, other, restoring, metric);
     }
 
     /** The same of a tracing that is drawn end for end. */
