@@ -28,6 +28,9 @@ final class Spots {
     /** A place given by both its coordinates may lie this far off the face, in: a tape is read no finer. */
     private static final double OFF = 1.0 / 16;
 
+    /** So much room a tool takes before a face, in: common practice, no source. */
+    private static final double TOOL = 12;
+
     private final Section section;
     private final Notices notices;
 
@@ -107,7 +110,10 @@ final class Spots {
                 .cure(cure));
     }
 
-    /** The place at a height on the face farthest into the room; at a projection, on the room side, else on top. */
+    /**
+     * The place at a height on the face farthest into the room, where that is covered as the piece goes up on one that lies
+     * open then; at a projection, on the room side, else on top.
+     */
     private Optional<Spot> onFace(int body, Axis given, double at) {
         Outline outline = section.body(body).outline();
         Box box = outline.box().grown(1);
@@ -123,11 +129,33 @@ final class Spots {
         List<Spot> shown = given == Axis.UP
                 ? List.of()
                 : met.stream().filter(this::onTheWalk).toList();
-        return (shown.isEmpty() ? met : shown).stream().max(Comparator.comparingDouble((Spot spot) -> {
+        Optional<Spot> farthest = farthest(shown.isEmpty() ? met : shown, given);
+        boolean covered = given == Axis.UP
+                && farthest.filter(spot -> standsBefore(spot, Reaching.OVER)).isPresent();
+        return covered
+                ? farthest(met.stream().filter(this::isOpen).toList(), given).or(() -> farthest)
+                : farthest;
+    }
+
+    private static Optional<Spot> farthest(List<Spot> spots, Axis given) {
+        return spots.stream().max(Comparator.comparingDouble((Spot spot) -> {
             double along = given == Axis.UP ? spot.at().x() : spot.at().y();
             // strokes that meet at a place must not be told apart by rounding
             return Math.rint(along / Tolerance.SNAP);
         }));
+    }
+
+    /** Whether nothing stands before a spot for the length of a tool when its piece goes up. */
+    private boolean isOpen(Spot spot) {
+        return IntStream.rangeClosed(1, (int) (TOOL / OFF)).noneMatch(i -> standsBefore(spot, i * OFF));
+    }
+
+    private boolean standsBefore(Spot spot, double away) {
+        Point place = spot.outside(away);
+        return IntStream.range(0, section.bodies().size())
+                .filter(i ->
+                        i != spot.body() && (i < spot.body() || section.body(i).standing()))
+                .anyMatch(i -> section.body(i).outline().holds(place));
     }
 
     private boolean onTheWalk(Spot spot) {

@@ -1,6 +1,7 @@
 package buildup.engine.hold.fixing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Answered;
 import buildup.shared.document.edit.Editor;
@@ -78,5 +79,24 @@ class TurnedCrownTest {
         assertThat(Answered.of(edited).notices())
                 .noneMatch(notice ->
                         notice.code().equals("overlap") || notice.code().equals("cannot-go-in"));
+    }
+
+    /** 2-1/2 less 3/4 of cheek: a height alone finds the face that is open as the cheek goes up, not the one on the core. */
+    @Test
+    void a_row_given_by_its_height_is_driven_from_the_open_side_of_either_cheek() {
+        Driven beam = Driven.in(
+                "{ floor: -100, ceiling: 0 }",
+                List.of(
+                        "name: core, kind: framing, section: [out 5-1/2, up 6], back: 47, top: -1",
+                        "name: left, profile: board 3/4 x 6, face: core.back, top: core.top",
+                        "name: right, profile: board 3/4 x 6, back: core.face, top: core.top"),
+                "piece: left, use: 15 ga x 2-1/2, at: { up: -4 }",
+                "piece: right, use: 15 ga x 2-1/2, at: { up: -4 }");
+        assertThat(beam.nail(1).head().x()).isCloseTo(46.25, within(1e-9));
+        assertThat(beam.nail(2).head().x()).isCloseTo(53.25, within(1e-9));
+        assertThat(beam.nail(1).bite())
+                .isCloseTo(1.75, within(1e-9))
+                .isEqualTo(beam.nail(2).bite());
+        assertThat(beam.said()).isEmpty();
     }
 }
