@@ -9,6 +9,8 @@ import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.NoticeWords;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -94,7 +96,10 @@ public final class TraceReport {
 
     private static String size(double inches, boolean metric) {
         if (metric) {
-            return LengthPrinter.trimmed(Length.inches(inches).toMillimeters(), 3);
+            return BigDecimal.valueOf(Length.inches(inches).toMillimeters())
+                    .setScale(3, RoundingMode.HALF_UP)
+                    .stripTrailingZeros()
+                    .toPlainString();
         }
         String fraction = LengthPrinter.fraction(Length.inches(inches), 64);
         return fraction.endsWith("+") || fraction.endsWith("-")

@@ -111,7 +111,7 @@ public final class LengthPrinter {
     }
 
     /** A number with at most that many places and no zeros behind. */
-    public static String trimmed(double number, int places) {
+    static String trimmed(double number, int places) {
         BigDecimal rounded = rounded(number, places).stripTrailingZeros();
         return rounded.toPlainString();
     }

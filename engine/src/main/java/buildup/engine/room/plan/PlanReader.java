@@ -1,5 +1,6 @@
 package buildup.engine.room.plan;
 
+import buildup.engine.section.stack.LikelySizes;
 import buildup.engine.section.stack.Stack;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.document.Fields;
@@ -9,9 +10,7 @@ import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
-import buildup.shared.figure.Text;
 import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
@@ -187,7 +186,7 @@ final class PlanReader {
                             .with("stretch", name)
                             .with("run", run)
                             .with("length", Figure.length(length.get()).rounded(Rounding.decimals(0)))
-                            .with("number", new Text(LengthPrinter.trimmed(length.get(), 3)))
+                            .with("number", LikelySizes.number(length.get()))
                             .with(
                                     "feet",
                                     Figure.of(Quantity.RUN, length.get() / 12).rounded(Rounding.decimals(0))),

@@ -1,5 +1,6 @@
 package buildup.engine.section.compose;
 
+import buildup.engine.section.compose.Section.Beyond;
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;

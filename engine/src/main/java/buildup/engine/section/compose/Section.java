@@ -3,6 +3,7 @@ package buildup.engine.section.compose;
 import buildup.engine.section.stack.Stack;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
 import buildup.profiles.region.Part;
 import buildup.shared.notice.Notices;
@@ -38,6 +39,14 @@ public record Section(
         List<Standing> standing,
         Fastened fastened,
         int parts) {
+    /**
+     * A stretch of a piece that lies open beyond the ends of the room-side walk, as the inner side of a lip, or of a pelmet:
+     * no row of the walk, and yet an eye may look at it.
+     *
+     * @param body the piece
+     */
+    public record Beyond(int body, Segment segment) {}
+
     public Section {
         bodies = List.copyOf(bodies);
         skin = List.copyOf(skin);

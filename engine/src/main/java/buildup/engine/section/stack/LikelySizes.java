@@ -6,18 +6,19 @@ import buildup.shared.figure.Figure;
 import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
 import buildup.shared.figure.Text;
-import buildup.shared.length.LengthPrinter;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthReader.Term;
 import buildup.shared.length.Reading;
 import buildup.shared.notice.Notices;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /** Asks whether millimeters were meant where inches are far more than trim has; a size with its unit written is not asked. */
-final class LikelySizes {
+public final class LikelySizes {
     /** Wider trim than this is more likely a size in millimeters: 60 in, wider than any board and most sheets. */
     private static final double WIDEST_TRIM = 60;
 
@@ -107,7 +108,11 @@ final class LikelySizes {
         return Math.abs(sum);
     }
 
-    private static Text number(double inches) {
-        return new Text(LengthPrinter.trimmed(inches, 3));
+    /** A size as somebody may have typed it who meant millimeters: its number alone, in. */
+    public static Text number(double inches) {
+        return new Text(BigDecimal.valueOf(inches)
+                .setScale(3, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString());
     }
 }
