@@ -327,6 +327,34 @@ class FollowedCuresTest {
         assertThat(problems(followed(beam, "nail-too-short"), "nail-too-short")).isEmpty();
     }
 
+    /** 11-1/4 of shelf and 3/4 of edge are 12 where 10 are allowed: the shelf is ripped to 9-1/4, and its edge comes along. */
+    @Test
+    void what_is_set_on_the_edge_of_a_board_comes_back_with_it() {
+        String shelf = "wood: check-wood\nspace: { floor: -40, projection: 10 }\npieces:\n"
+                + "  - { name: shelf, profile: board 3/4 x 11-1/4, lay: flat, back: wall, bottom: 0 }\n"
+                + "  - { name: edge, profile: board 3/4 x 1-1/4, back: shelf.face, top: shelf.top }\n";
+        assertThat(problems(shelf, "projects-too-far"))
+                .singleElement()
+                .satisfies(notice ->
+                        assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("'shelf' could be 9-1/4 wide."));
+        assertThat(problems(followed(shelf, "projects-too-far"), "projects-too-far"))
+                .isEmpty();
+    }
+
+    /** A ledger 1-1/2 thick is told the place that the list of places has, through its face: 3-1/2 leave 1-1/2 for the stud. */
+    @Test
+    void a_nailer_that_is_screwed_the_wrong_way_is_told_the_place_through_its_face() {
+        String ledger = "wood: check-wood\nspace: { floor: -100, ceiling: 0, wall: { covering: 1/2 } }\npieces:\n"
+                + "  - { name: ledger, kind: nailer, profile: board 1-1/2 x 3-1/2, back: wall, top: ceiling }\n"
+                + "  - { name: face, profile: board 3/4 x 5-1/2, back: ledger.face, top: ceiling }\n"
+                + "fastenings:\n"
+                + "  - { name: up, piece: ledger, use: screw 8 x 2-1/2, at: { out: 3/4, up: ledger.bottom } }\n";
+        assertThat(problems(ledger, "nail-too-short"))
+                .singleElement()
+                .satisfies(notice ->
+                        assertThat(NoticeWords.INCHES.cure(notice)).startsWith("Use screw 10 x 3-1/2 at 1-1/2 out, "));
+    }
+
     /** What a ceiling is made of is not known: what hangs from it needs a joist that is given. */
     @Test
     void a_beam_screwed_up_into_a_ceiling_is_told_to_give_the_joist_over_it() {

@@ -63,7 +63,9 @@ final class Cures {
         List<Fastener> alike = nailing.fasteners().stream()
                 .filter(fastener -> fastener.kind() == wanted.kind())
                 .toList();
-        return new Proposals(nailing, alike).of(wanted.piece());
+        return nailing.timber().body(wanted.piece()).nailer()
+                ? Proposals.ofBacking(nailing, alike, wanted.piece())
+                : new Proposals(nailing, alike).of(wanted.piece());
     }
 
     /** The length as sold, nearest to the one given, with which it holds. */

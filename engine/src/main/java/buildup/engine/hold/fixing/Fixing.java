@@ -14,7 +14,6 @@ import buildup.engine.section.stack.Stack;
 import buildup.shared.document.Fields;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -22,9 +21,6 @@ import java.util.stream.Stream;
 
 /** Asks what nails and screws do in a section. Reads its own block of the document, {@code fastenings:}. */
 public final class Fixing {
-    /** What is thinner, in, is a pin, which no nailer is hung on: 18 gauge and up; common practice, no source. */
-    private static final double THINNEST = 0.047;
-
     /**
      * What is driven.
      *
@@ -140,28 +136,12 @@ public final class Fixing {
         Nailing nailing = new Nailing(section, lights, sights, catalog);
         List<Fastener> fasteners = nailing.fasteners();
         Proposals proposals = new Proposals(nailing, fasteners);
-        List<Fastener> stoutFirst = fasteners.stream()
-                .filter(fastener -> fastener.diameter().toInches() >= THINNEST)
-                .sorted(Comparator.comparingDouble(
-                        fastener -> -fastener.diameter().toInches()))
-                .toList();
-        List<Proposals> backing = Stream.of(Fastener.Kind.SCREW, Fastener.Kind.NAIL)
-                .map(kind -> stoutFirst.stream()
-                        .filter(fastener -> fastener.kind() == kind)
-                        .toList())
-                .map(alike -> new Proposals(nailing, alike))
-                .toList();
         List<Proposal> all = new ArrayList<>();
         for (int i = 0; i < section.bodies().size(); i++) {
-            int piece = i;
             if (section.body(i).trim()) {
                 all.addAll(proposals.of(i));
             } else if (section.body(i).nailer()) {
-                backing.stream()
-                        .map(kind -> kind.ofBacking(piece))
-                        .filter(found -> !found.isEmpty())
-                        .findFirst()
-                        .ifPresent(all::addAll);
+                all.addAll(Proposals.ofBacking(nailing, fasteners, i));
             }
         }
         return List.copyOf(all);

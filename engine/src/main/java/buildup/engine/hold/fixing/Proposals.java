@@ -145,8 +145,26 @@ final class Proposals {
                     (Candidate one) -> Math.abs(one.fixed().fastening().angle()))
             .thenComparing(one -> -Math.rint(one.fixed().allowable()));
 
+    /** What is thinner, in, is a pin, which no nailer is hung on: 18 gauge and up; common practice, no source. */
+    private static final double THINNEST = 0.047;
+
+    /** The best places of a nailer: for screws, and where none goes in for nails, the stoutest first. */
+    static List<Proposal> ofBacking(Nailing nailing, List<Fastener> fasteners, int piece) {
+        return Stream.of(Fastener.Kind.SCREW, Fastener.Kind.NAIL)
+                .map(kind -> fasteners.stream()
+                        .filter(fastener -> fastener.kind() == kind)
+                        .filter(fastener -> fastener.diameter().toInches() >= THINNEST)
+                        .sorted(Comparator.comparingDouble(
+                                fastener -> -fastener.diameter().toInches()))
+                        .toList())
+                .map(alike -> new Proposals(nailing, alike).strongest(piece))
+                .filter(found -> !found.isEmpty())
+                .findFirst()
+                .orElse(List.of());
+    }
+
     /** The best places of a piece that others hang on, wherever they are hidden or not: square and strong. */
-    List<Proposal> ofBacking(int piece) {
+    private List<Proposal> strongest(int piece) {
         List<Seat> seats = Seat.of(nailing, piece);
         List<Candidate> found = new ArrayList<>();
         for (int tier = 0; tier < Seat.TIERS; tier++) {

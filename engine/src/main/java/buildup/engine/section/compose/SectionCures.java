@@ -284,7 +284,8 @@ final class SectionCures {
             String name = foremost.get().name();
             Mending before = all.map(Way::mending).orElse(asDrawn);
             Optional<Way> way = first(
-                    shallower(before, foremost.get(), allowed),
+                    Stream.concat(
+                            shallower(before, foremost.get(), allowed), narrowed(before, foremost.get(), allowed)),
                     then -> then.faceOf(name) <= allowed + Tolerance.TOUCHING);
             if (way.isEmpty()) {
                 return Optional.empty();
@@ -297,6 +298,28 @@ final class SectionCures {
 
     private static Way together(Way one, Way then) {
         return new Way(ComposeNotices.TOGETHER.with("one", one.words()).with("then", then.words()), then.mending());
+    }
+
+    /** Boards that lie behind what stands out too far, and may hold it there: each narrower by what is too much. */
+    private Stream<Way> narrowed(Mending before, Body foremost, double allowed) {
+        double over = foremost.outline().box().face() - allowed;
+        return section.bodies().stream()
+                .filter(body -> body.trim() && !body.name().equals(foremost.name()))
+                .filter(body ->
+                        piece(body).stock().board() && piece(body).stock().lying())
+                .filter(body -> body.outline().box().width() > over + LEAST_BOARD)
+                .flatMap(body -> {
+                    double width = body.outline().box().width() - over;
+                    Figure size = Figure.atMost(width);
+                    return before
+                            .wide(body.name(), width, size)
+                            .map(mending -> new Way(
+                                    ComposeNotices.COULD_BE_WIDE
+                                            .with("board", body.name())
+                                            .with("size", size),
+                                    mending))
+                            .stream();
+                });
     }
 
     private static Stream<Way> shallower(Mending before, Body body, double allowed) {
