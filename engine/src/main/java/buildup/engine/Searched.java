@@ -15,6 +15,7 @@ import buildup.engine.judge.search.SearchNotices;
 import buildup.engine.judge.search.SearchResult;
 import buildup.engine.judge.search.SearchWords;
 import buildup.engine.judge.search.StackSearch;
+import buildup.engine.judge.search.Unbuilt;
 import buildup.engine.section.free.FreeSize;
 import buildup.engine.section.free.FreeSizes;
 import buildup.shared.document.Claims;
@@ -29,6 +30,7 @@ import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -212,8 +214,10 @@ public record Searched(
                     .toList();
             List<MustRule> all =
                     Stream.concat(Stream.of(asked), others.stream()).toList();
-            List<WhyNot> told = WhyNots.of(
-                    free.sizes(), asked, others, judge(all, List.of()), nothing.unit, SearchLimits.USUAL_TRIES);
+            StackJudge judge = judge(all, List.of());
+            List<WhyNot> told = WhyNots.of(free.sizes(), asked, others, judge, nothing.unit, SearchLimits.USUAL_TRIES);
+            Notices said = new Notices();
+            free.sizes().forEach(size -> noStack(size, Optional.empty(), judge, said));
             return new Searched(
                     nothing.answer,
                     nothing.unit,
@@ -221,7 +225,7 @@ public record Searched(
                     Optional.empty(),
                     Optional.of(told),
                     nothing.stacks,
-                    List.of());
+                    said.sorted());
         }
 
         private Searched sought(List<MustRule> rules, List<WishRule> wishes) {
@@ -234,7 +238,7 @@ public record Searched(
                 return nothing.saying(said.sorted());
             }
             SearchResult result = StackSearch.of(free.sizes(), rules, wishes, judge, nothing.unit, limits);
-            if (result.built() == 0) {
+            if (result.unbuilt() == result.judged()) {
                 said.add(SearchNotices.NONE_BUILT.with(
                         "first",
                         nothing.notices.isEmpty()
@@ -253,7 +257,7 @@ public record Searched(
                         .with("count", result.space().toString())
                         .with("tries", Figure.count(result.judged())));
             }
-            free.sizes().forEach(size -> noStack(size, judge, said));
+            free.sizes().forEach(size -> noStack(size, result.without(), judge, said));
             result.idle()
                     .forEach(size -> said.add(SearchNotices.IDLE
                             .with("place", size.place())
@@ -286,12 +290,20 @@ public record Searched(
         }
 
         /** Choices that make no stack are told with what is refused there: they must not pass for stacks that fail a line. */
-        private void noStack(FreeSize size, StackJudge judge, Notices said) {
+        private void noStack(FreeSize size, Optional<Unbuilt> known, StackJudge judge, Notices said) {
             int at = free.sizes().indexOf(size);
-            List<List<String>> looked = new ArrayList<>();
+            TreeSet<Integer> looks = new TreeSet<>();
             int count = size.choices().size();
             int step = (count + MOST_LOOKS - 1) / MOST_LOOKS;
             for (int choice = 0; choice < count; choice += step) {
+                looks.add(choice);
+            }
+            known.filter(one -> one.changes().size() == 1)
+                    .map(one -> one.changes().get(0))
+                    .filter(change -> change.key().equals(size.place()))
+                    .ifPresent(change -> looks.add(size.choices().indexOf(change.to())));
+            List<List<String>> looked = new ArrayList<>();
+            for (int choice : looks) {
                 List<String> texts = new ArrayList<>(free.sizes().stream()
                         .map(other -> other.choices().get(other.now()))
                         .toList());

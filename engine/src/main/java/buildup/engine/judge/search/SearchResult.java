@@ -24,7 +24,8 @@ import java.util.OptionalDouble;
  * @param fault one of these faults
  * @param space how many stacks there are
  * @param judged how many were judged
- * @param built of how many of these there is a stack
+ * @param unbuilt how many of these could not be put together
+ * @param without of these the one that differs least from today's; absent where there is none
  * @param composed for how many of these the outlines alone did not tell what was asked
  * @param meeting how many of these meet every rule
  * @param proof what is known of the stacks that were not tried
@@ -44,7 +45,8 @@ public record SearchResult(
         Optional<Phrase> fault,
         BigInteger space,
         long judged,
-        long built,
+        long unbuilt,
+        Optional<Unbuilt> without,
         long composed,
         long meeting,
         Proof proof,

@@ -85,6 +85,10 @@ public final class SearchSheets {
                 .json()
                 .count("composed", "composed whole", sheets -> sheets.result.composed())
                 .json()
+                .count("unbuilt", "could not be put together", sheets -> sheets.result.unbuilt())
+                .json()
+                .one("without", "the first of these", ", ", without(), sheets -> sheets.result.without())
+                .json()
                 .count("meeting", "meet all", sheets -> sheets.result.meeting())
                 .json()
                 .flag("proved", "proved", sheets -> sheets.result.proved())
@@ -169,6 +173,13 @@ public final class SearchSheets {
                 .words("key", "size", SizeChange::key)
                 .words("from", "from", SizeChange::from)
                 .words("to", "to", SizeChange::to);
+    }
+
+    private static Columns<Unbuilt> without() {
+        return Columns.<Unbuilt>inner()
+                .many("changes", "changes", change(), Unbuilt::changes)
+                .saying("why", "why", Unbuilt::why)
+                .both();
     }
 
     private static long meets(Answered answered) {

@@ -36,6 +36,7 @@ public final class SearchWords {
                             .with("changes", changes(small))));
         }
         said.add(tried(result));
+        result.without().ifPresent(without -> said.add(unbuilt(result, without)));
         said.addAll(notProved(result));
         result.fault()
                 .filter(any -> !result.best().isEmpty())
@@ -65,6 +66,26 @@ public final class SearchWords {
                 .with("ruled", ruledOut.toString())
                 .with("judged", Figure.count(result.judged()))
                 .with("meeting", Figure.count(result.meeting()));
+    }
+
+    /**
+     * How many of those tried are no stack: they do not meet the lines, and nobody is to think that they fail them. A choice
+     * of one size that makes none is told with its reason by a note.
+     */
+    private static Phrase unbuilt(SearchResult result, Unbuilt without) {
+        Phrase count = Phrase.of("{count} of those tried could not be put together{first}")
+                .with("count", Figure.count(result.unbuilt()));
+        return without.changes().size() == 1
+                ? count.with("first", ".")
+                : count.with(
+                        "first",
+                        Phrase.of(", the first with {changes}: {why}")
+                                .with("changes", typed(without.changes()))
+                                .with("why", without.why()));
+    }
+
+    private static String typed(List<SizeChange> changes) {
+        return changes.stream().map(change -> change.key() + " " + change.to()).collect(Collectors.joining(", "));
     }
 
     /** How near to the best the first answer is, or why nobody knows. */

@@ -18,6 +18,7 @@ final class Shortlist {
     private final TreeSet<Candidate> byScore = new TreeSet<>(Candidate.BY_SCORE);
     private final TreeSet<Candidate> byChange = new TreeSet<>(Candidate.BY_CHANGE);
     private final TreeSet<Candidate> byUnmet = new TreeSet<>(Candidate.BY_UNMET);
+    private final TreeSet<Candidate> unbuilt = new TreeSet<>(Candidate.BY_CHANGE);
     private long judged;
     private long built;
     private long meeting;
@@ -26,6 +27,7 @@ final class Shortlist {
     void add(Candidate candidate) {
         judged++;
         if (!candidate.judged().built()) {
+            keep(unbuilt, candidate, 1);
             return;
         }
         built++;
@@ -65,6 +67,7 @@ final class Shortlist {
         other.byScore.forEach(one -> keep(byScore, one, KEPT));
         other.byChange.forEach(one -> keep(byChange, one, KEPT));
         other.byUnmet.forEach(one -> keep(byUnmet, one, 1));
+        other.unbuilt.forEach(one -> keep(unbuilt, one, 1));
         return this;
     }
 
@@ -86,6 +89,11 @@ final class Shortlist {
     /** Of how many there is a stack. */
     long built() {
         return built;
+    }
+
+    /** Of those that could not be put together the one that differs least from today's. */
+    Optional<Candidate> unbuilt() {
+        return unbuilt.stream().findFirst();
     }
 
     /** How many meet every rule. */

@@ -154,7 +154,8 @@ public final class StackSearch {
                 fault,
                 space.count(),
                 shortlist.judged(),
-                shortlist.built(),
+                shortlist.judged() - shortlist.built(),
+                shortlist.unbuilt().map(this::unbuilt),
                 composed,
                 shortlist.meeting(),
                 proof,
@@ -288,15 +289,24 @@ public final class StackSearch {
         return found;
     }
 
-    private Answered answered(Candidate candidate) {
-        List<SizeChange> changes = IntStream.range(0, space.sizes().size())
+    private List<SizeChange> changes(Candidate candidate) {
+        return IntStream.range(0, space.sizes().size())
                 .filter(i -> candidate.choices().get(i) != space.sizes().get(i).now())
                 .mapToObj(i -> change(space.sizes().get(i), candidate.choices().get(i)))
                 .toList();
+    }
+
+    private Unbuilt unbuilt(Candidate candidate) {
+        return new Unbuilt(
+                changes(candidate),
+                judge.faults(candidate.texts()).stream().findFirst().orElse(Phrase.of("")));
+    }
+
+    private Answered answered(Candidate candidate) {
         boolean built = candidate.judged().built();
         return new Answered(
                 candidate,
-                changes,
+                changes(candidate),
                 built ? faults(candidate) : List.of(),
                 built && !goal.wishes().isEmpty() ? judge.wished(candidate.texts()) : List.of());
     }
