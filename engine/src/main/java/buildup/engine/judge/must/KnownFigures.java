@@ -276,4 +276,16 @@ final class KnownFigures {
         }
         return names;
     }
+
+    /** The names of that role in the sheets that hold a figure of that word; those of any sheet where none has one. */
+    Set<String> names(Role role, String word) {
+        Set<String> names = new TreeSet<>();
+        for (Source source : named(word)) {
+            role.columns(source.sheet())
+                    .forEach(column -> source.sheet()
+                            .rows()
+                            .forEach(row -> add(source.sheet().cell(row, column), names)));
+        }
+        return names.isEmpty() ? names(role) : names;
+    }
 }

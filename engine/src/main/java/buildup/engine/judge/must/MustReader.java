@@ -131,7 +131,7 @@ final class MustReader {
             return Optional.empty();
         }
         Optional<Map<Role, String>> names =
-                names(text.substring(word.get().length()).strip(), mark);
+                names(word.get(), text.substring(word.get().length()).strip(), mark);
         return names.flatMap(
                 found -> sources(word.get(), found, mark).map(sources -> new Asked(word.get(), sources, found)));
     }
@@ -143,7 +143,7 @@ final class MustReader {
                 .max(Comparator.comparingInt(String::length));
     }
 
-    private Optional<Map<Role, String>> names(String text, Mark mark) {
+    private Optional<Map<Role, String>> names(String word, String text, Mark mark) {
         Map<Role, String> names = new EnumMap<>(Role.class);
         String rest = text;
         while (!rest.isEmpty()) {
@@ -156,7 +156,7 @@ final class MustReader {
                 return Optional.empty();
             }
             String after = rest.substring(role.get().word().length()).strip();
-            Optional<Name> name = name(role.get(), after, mark);
+            Optional<Name> name = name(word, role.get(), after, mark);
             if (name.isEmpty()) {
                 return Optional.empty();
             }
@@ -177,7 +177,7 @@ final class MustReader {
     /** A name read, the member behind it, and what is left of the line. */
     private record Name(String name, Optional<String> member, String rest) {}
 
-    private Optional<Name> name(Role role, String text, Mark mark) {
+    private Optional<Name> name(String word, Role role, String text, Mark mark) {
         Set<String> all = known.names(role);
         if (!text.isEmpty() && (text.charAt(0) == '\'' || text.charAt(0) == '"')) {
             int end = text.indexOf(text.charAt(0), 1);
@@ -193,7 +193,7 @@ final class MustReader {
             say(() -> MustNotices.UNKNOWN_NAME
                     .with("role", role.word())
                     .with("name", shortened(asked))
-                    .with("nearest", Suggestion.cure(asked, all))
+                    .with("nearest", Suggestion.cure(asked, known.names(role, word)))
                     .at(mark));
             return Optional.empty();
         }

@@ -231,4 +231,19 @@ class MustOfTheRightSheetTest {
         // 5 of 7-1/4 dark
         assertThat(shelf("share of frieze.face in noon <= 75").met()).isTrue();
     }
+
+    /** Of a figure of light the lights of the stack are of use, not the orders that proportions are held against. */
+    @Test
+    void behind_a_figure_the_names_of_its_own_sheet_are_told() {
+        Answer asked = answer(SHELF.replace("OUT", "9").replace("SHELF", "frieze.top")
+                + "proportion: { opening: { width: 36, height: 80 } }\n"
+                + "must: ['dark of frieze.face in sunset <= 3']\n");
+        assertThat(asked.notices())
+                .filteredOn(notice -> notice.code().equals("unknown-figure"))
+                .singleElement()
+                .satisfies(notice -> {
+                    assertThat(NoticeWords.INCHES.message(notice)).isEqualTo("Nothing is called 'sunset' behind 'in'.");
+                    assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("Known here: noon.");
+                });
+    }
 }
