@@ -56,6 +56,11 @@ public record Joint(
                 perFoot * share);
     }
 
+    /** Whether nothing is published of what it holds across, as in a panel or in masonry: it counts as nothing then. */
+    public boolean unpublishedAcross() {
+        return across.stream().map(Factor::why).anyMatch(why -> why == Factor.Why.PANEL || why == Factor.Why.MASONRY);
+    }
+
     /** Allowable pull apart along the nail: the weaker side. */
     public double pull() {
         return Math.min(withdrawal, head);

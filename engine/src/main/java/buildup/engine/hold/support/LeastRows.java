@@ -445,8 +445,8 @@ final class LeastRows {
                     joint.far(),
                     Ties.entry(nail, joint.far()),
                     nail.way(),
-                    joint.byItsPoint() ? 0 : joint.withdrawal() * perFoot,
-                    joint.head() * perFoot,
+                    joint.byItsPoint() || !Ties.pulls(nail, joint) ? 0 : joint.withdrawal() * perFoot,
+                    Ties.pulls(nail, joint) ? joint.head() * perFoot : 0,
                     joint.lateral() * perFoot));
         }
         return ties;

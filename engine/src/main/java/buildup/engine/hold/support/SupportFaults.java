@@ -2,8 +2,8 @@ package buildup.engine.hold.support;
 
 import buildup.engine.hold.backing.JoistEdits;
 import buildup.engine.hold.backing.Packing;
-import buildup.engine.hold.nail.Factor;
 import buildup.engine.hold.nail.Fixed;
+import buildup.engine.hold.nail.Joint;
 import buildup.engine.hold.statics.FirstToGive;
 import buildup.engine.hold.support.Support.Answer;
 import buildup.engine.hold.support.Support.Whole;
@@ -22,7 +22,6 @@ import buildup.shared.notice.Cure;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -34,9 +33,6 @@ import java.util.stream.Stream;
 final class SupportFaults {
     /** So far inside its bearing a weight is brought, in: as near as a piece is set by hand; common practice, no source. */
     private static final double WELL_ON = 1.0 / 8;
-
-    /** In these cases nothing is known of what a nail holds. */
-    private static final Set<Factor.Why> UNPUBLISHED = EnumSet.of(Factor.Why.PANEL, Factor.Why.MASONRY);
 
     private final Section section;
     private final Support support;
@@ -152,7 +148,7 @@ final class SupportFaults {
                     .filter(row -> row.piece() == piece)
                     .flatMap(row -> row.joints().stream())
                     .filter(joint -> joint.near() == piece)
-                    .filter(joint -> joint.across().stream().map(Factor::why).anyMatch(UNPUBLISHED::contains))
+                    .filter(Joint::unpublishedAcross)
                     .findFirst()
                     .ifPresent(joint -> {
                         said.add(SupportNotices.FIXED

@@ -18,6 +18,9 @@ import java.util.stream.IntStream;
 
 /** What fastenings do for a section, as statics sees it. */
 public final class Ties {
+    /** A nail that goes so far aside for each of its length is driven slantwise: about 10 degrees. */
+    private static final double SLANT = 1.0 / 6;
+
     private Ties() {}
 
     /** Every place where a fastening holds one body to the next, for a foot of run. */
@@ -31,12 +34,23 @@ public final class Ties {
                         joint.far(),
                         entry(fixed, joint.far()),
                         fixed.way(),
-                        joint.byItsPoint() ? 0 : joint.withdrawalPerFoot(),
-                        joint.headPerFoot(),
+                        joint.byItsPoint() || !pulls(fixed, joint) ? 0 : joint.withdrawalPerFoot(),
+                        pulls(fixed, joint) ? joint.headPerFoot() : 0,
                         joint.lateralPerFoot()));
             }
         }
         return List.copyOf(joints);
+    }
+
+    /**
+     * Whether what it holds along itself counts. Driven slantwise, it would hold a piece that slides across it by that alone;
+     * where nothing is known of what it holds across, as in a panel, it may not be counted on for that (common practice, no
+     * source).
+     */
+    static boolean pulls(Fixed fixed, Joint joint) {
+        boolean slantwise =
+                Math.min(Math.abs(fixed.way().x()), Math.abs(fixed.way().y())) > SLANT;
+        return !slantwise || !joint.unpublishedAcross();
     }
 
     /** Where the nail first enters a body. */
