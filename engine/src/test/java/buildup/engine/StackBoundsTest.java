@@ -358,6 +358,13 @@ class StackBoundsTest {
                 boolean most = rules.get(rule).relation() == MustRule.Relation.AT_MOST;
                 double limit =
                         most ? bounds.get(rule).greatest() : bounds.get(rule).least();
+                if (bounds.get(rule).missed(rules.get(rule))) {
+                    assertThat(judged.musts().get(rule).met())
+                            .as(
+                                    "'%s' is ruled out, with %s in %s",
+                                    rules.get(rule).text(), texts, yaml)
+                            .isFalse();
+                }
                 if (figure.isPresent()) {
                     double beyond = most ? limit - figure.getAsDouble() : figure.getAsDouble() - limit;
                     assertThat(beyond)

@@ -7,8 +7,9 @@ import buildup.engine.judge.must.WishRule;
 import buildup.profiles.outline.Tolerance;
 
 /**
- * What is known of the figures that a line leaves, for every stack of a box that has any: a line is judged by its worst
- * figure, and a line that has none is not met.
+ * What is known of the figures that a line leaves, for every stack of a box: a line is judged by its worst figure. Of a stack
+ * that has none the same must be true of 0, since in many sheets no row is none; so it is said only of figures that are
+ * surely there, or of what 0 is no better than.
  *
  * @param greatest the greatest of the figures is no less; negative infinity where that is not known
  * @param least the least of them is no more; infinity where that is not known

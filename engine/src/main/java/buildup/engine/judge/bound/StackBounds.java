@@ -73,6 +73,10 @@ public final class StackBounds {
 
     /** The bounds of one figure; absent where nothing is known of it. */
     private Optional<Bounder> bounder(AskedFigure figure) {
+        if (figure.several()) {
+            // the worst may stand in a column that is not asked here
+            return Optional.empty();
+        }
         Optional<String> piece = Optional.ofNullable(figure.named().get("piece"));
         Optional<String> name = Optional.ofNullable(figure.named().get("name"));
         String column = figure.column();
