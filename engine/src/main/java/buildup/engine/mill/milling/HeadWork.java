@@ -32,6 +32,13 @@ public record HeadWork(Side side, List<String> members, Optional<Knife> knife, O
         return knife.map(Knife::width).orElse(0.0);
     }
 
+    /** How much deeper its knife would cut than the head takes, in; 0 where that takes it. */
+    private double tooDeep() {
+        return knife.filter(one -> !one.isShallowEnough())
+                .map(one -> one.woodDepth() - one.head().deepest().toInches())
+                .orElse(0.0);
+    }
+
     /** The stretches that some head has to make, and the heads that can. */
     record Task(List<Reached> stretches, List<Side> sides) {
         /** Planed sides, and what no head reaches, are nobody's task. */
@@ -65,7 +72,8 @@ public record HeadWork(Side side, List<String> members, Optional<Knife> knife, O
     }
 
     /**
-     * The fewest heads that do a task, and of as many those that take least steel; heads whose knives fit before others.
+     * The fewest heads that do a task, and of as many those that take least steel; heads whose knives fit before others, and
+     * of those that do not the one that asks least too much.
      * A handful of heads is tried in every choice.
      */
     static List<HeadWork> fewest(Task task, Shop shop) {
@@ -85,6 +93,10 @@ public record HeadWork(Side side, List<String> members, Optional<Knife> knife, O
         return ways.stream()
                 .min(Comparator.comparing((List<HeadWork> way) -> !way.stream().allMatch(HeadWork::fits))
                         .thenComparing(List::size)
+                        .thenComparingDouble(way -> way.stream()
+                                .mapToDouble(HeadWork::tooDeep)
+                                .max()
+                                .orElse(0))
                         .thenComparingDouble(
                                 way -> way.stream().mapToDouble(HeadWork::steel).sum()))
                 .orElse(List.of());

@@ -51,7 +51,9 @@ public final class MillingNotices {
             Words.DRAW_IT);
     static final Phrase PLACE = Phrase.of("({x}, {y})");
 
-    private static final Code WIDE_KNIFE = Code.of("knife-too-wide", "No listed head takes so wide a knife.");
+    /** A knife wider than any head. */
+    public static final Code WIDE_KNIFE = Code.of("knife-too-wide", "No listed head takes so wide a knife.");
+
     static final Kind KNIFE_TOO_WIDE = WIDE_KNIFE.problem(
             "Knife is {width} wide; the {head} takes {widest}.",
             "Run it in two pieces, or list a wider head under 'heads:' in a catalog file.");

@@ -11,7 +11,8 @@ import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.DoubleStream;
+import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 
 /**
  * A straight cut along which a molding is run as two pieces and glued. Places are those of the outline as it is run.
@@ -116,21 +117,39 @@ public record Halving(boolean level, double at) {
 
     /** Level and upright cuts through the corners of a molding, on the rule, that leave two pieces without thin edges. */
     static List<Halving> through(Profile profile) {
+        return cuts(profile, places -> places);
+    }
+
+    /** The same halfway between corners: a slot that is deep is shallow in either piece. */
+    static List<Halving> between(Profile profile) {
+        return cuts(
+                profile,
+                places -> IntStream.range(1, places.size())
+                        .mapToObj(i -> onRule((places.get(i - 1) + places.get(i)) / 2))
+                        .filter(place -> !places.contains(place))
+                        .toList());
+    }
+
+    private static List<Halving> cuts(Profile profile, UnaryOperator<List<Double>> chosen) {
         Outline outline = profile.asRun();
         List<Halving> cuts = new ArrayList<>();
         for (boolean level : List.of(true, false)) {
-            DoubleStream places = outline.strokes().stream()
+            List<Double> places = outline.strokes().stream()
                     .map(stroke -> stroke.segment().from())
-                    .mapToDouble(p -> Math.rint((level ? p.y() : p.x()) * ON_RULE) / ON_RULE);
-            places.sorted()
-                    .mapToObj(at -> new Halving(level, at))
-                    .filter(cut -> cuts.isEmpty()
-                            || cuts.get(cuts.size() - 1).level() != level
-                            || !Tolerance.same(cuts.get(cuts.size() - 1).at(), cut.at()))
+                    .map(p -> onRule(level ? p.y() : p.x()))
+                    .distinct()
+                    .sorted()
+                    .toList();
+            chosen.apply(places).stream()
+                    .map(at -> new Halving(level, at))
                     .filter(cut -> !of(profile, cut).isEmpty())
                     .filter(cut -> of(profile, cut).stream().noneMatch(piece -> isFeathered(piece.outline())))
                     .forEach(cuts::add);
         }
         return cuts.subList(0, Math.min(cuts.size(), MOST_TRIED));
+    }
+
+    private static double onRule(double size) {
+        return Math.rint(size * ON_RULE) / ON_RULE + 0.0;
     }
 }

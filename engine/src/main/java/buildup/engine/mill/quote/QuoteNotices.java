@@ -89,6 +89,7 @@ final class QuoteNotices {
             "'{piece}' is to be run as two pieces along '{word}', which is not a cut.", Words.WRITE_A_CUT);
     static final Kind NOT_TWO = NO_HALVES.refusal(
             "A cut along '{word}' does not leave two pieces of '{piece}' that can be clamped.", Words.WRITE_A_CUT);
+    static final Phrase PART_ELSEWHERE = Phrase.of("Part the molding elsewhere, or draw it less deep.");
     static final Phrase OR_IN_TWO = Phrase.of("{cure} As two pieces glued it is priced: 'in-two: {way} {at}'.");
 
     private static final class Words {

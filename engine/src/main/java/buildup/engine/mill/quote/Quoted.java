@@ -1,11 +1,13 @@
 package buildup.engine.mill.quote;
 
 import buildup.engine.mill.milling.Milled;
+import buildup.engine.mill.milling.MillingNotices;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Notice;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * One molding, quoted.
@@ -28,6 +30,10 @@ public record Quoted(
         List<PriceStep> how,
         Optional<Quoted> whole,
         Optional<Halving> inTwo) {
+    /** Of these two pieces are a way out. */
+    private static final Set<String> IN_PIECES =
+            Set.of(MillingNotices.UNDERCUT.name(), MillingNotices.TOO_DEEP.name(), MillingNotices.WIDE_KNIFE.name());
+
     private static final Phrase NOT_PRICED = Phrase.of("'{item}' is not priced. {reason} {cure}");
 
     /** Copies the lists. */
@@ -39,7 +45,17 @@ public record Quoted(
 
     /** Why it has no price, a sentence or two each. */
     public List<Phrase> notPriced() {
-        return milled.obstacles().stream().map(this::notPriced).toList();
+        return obstacles(item, milled).stream().map(this::notPriced).toList();
+    }
+
+    /** What keeps an item from being made, each once; a piece of two is not told to be made of two. */
+    static List<Notice> obstacles(OrderItem item, Milled milled) {
+        return milled.obstacles().stream()
+                .map(notice -> item.half().isPresent() && IN_PIECES.contains(notice.code())
+                        ? notice.cure(QuoteNotices.PART_ELSEWHERE)
+                        : notice)
+                .distinct()
+                .toList();
     }
 
     private Phrase notPriced(Notice notice) {

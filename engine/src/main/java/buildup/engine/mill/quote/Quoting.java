@@ -64,7 +64,8 @@ final class Quoting {
         Milled milled = milled(item.profile(), said);
         Optional<Halving> inTwo =
                 milled.obstacles().isEmpty() || item.half().isPresent() ? Optional.empty() : best(item.profile());
-        milled.obstacles().forEach(notice -> notices.add(orInTwo(notice, inTwo).of(item.name())));
+        Quoted.obstacles(item, milled)
+                .forEach(notice -> notices.add(orInTwo(notice, inTwo).of(item.name())));
         said.sorted().stream()
                 .filter(notice -> notice.code().equals(MillingNotices.THIN_WEB.name()))
                 .forEach(notice -> notices.add(notice.of(item.name())));
@@ -84,8 +85,12 @@ final class Quoting {
         if (order.rates().glue().isEmpty()) {
             return Optional.empty();
         }
+        return best(profile, Halving.through(profile)).or(() -> best(profile, Halving.between(profile)));
+    }
+
+    private Optional<Halving> best(Profile profile, List<Halving> cuts) {
         record Way(Halving cut, double steel, double joint) {}
-        return Halving.through(profile).stream()
+        return cuts.stream()
                 .flatMap(cut -> {
                     List<Milled> pieces = Halving.of(profile, cut).stream()
                             .map(piece -> milled(piece, new Notices()))

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import buildup.catalog.Catalog;
 import buildup.engine.mill.nearest.Neighbors;
 import buildup.profiles.Profile;
+import buildup.shared.figure.FigurePrinter;
 import buildup.shared.length.LengthUnit;
 import java.math.BigDecimal;
 import java.util.List;
@@ -130,6 +131,54 @@ class InTwoTest {
                 .hasSize(2)
                 .allSatisfy(piece -> assertThat(piece.price()).isPresent());
         assertThat(two.said()).noneMatch(line -> line.startsWith("problem"));
+    }
+
+    /**
+     * A slot 1 high and 1-1/2 deep, where the head takes 1-1/8, lies halfway up: parted there it is 1/2 deep in either piece,
+     * cut from the joint.
+     */
+    @Test
+    void a_slot_that_is_too_deep_is_parted_in_its_middle() {
+        Ordered order = Ordered.of("""
+                rates: example
+                wood: black-walnut
+                items: [{ name: channel, section: [out 3, up 1/4, in 1-1/2, up 1, out 1-1/2, up 1/4], feet: 40 }]
+                """);
+        assertThat(said(order))
+                .containsExactly("'channel' is not priced. A knife would cut 1-1/2 deep; the head takes 1-1/8. Rip the"
+                        + " deepest waste off first, or run it in two pieces. As two pieces glued it is priced: 'in-two: up"
+                        + " 3/4'.");
+    }
+
+    /** Its upper piece is 2-1/2 thick below and 3/4 above: the outside head would cut 1-3/4. */
+    @Test
+    void a_piece_of_two_is_told_the_least_depth_and_not_to_be_run_in_two() {
+        Ordered order = Ordered.of("""
+                rates: example
+                wood: black-walnut
+                items: [{ name: step, section: [out 2-1/2, up 1/2, cove in 1-1/4, in to 3/4, up 3], feet: 40, in-two: up 1/2 }]
+                """);
+        assertThat(said(order))
+                .containsExactly(
+                        "'step, upper' is not priced. A knife would cut 1-3/4 deep; the head takes 1-1/8. Part the"
+                                + " molding elsewhere, or draw it less deep.");
+    }
+
+    @Test
+    void each_reason_is_said_once() {
+        Ordered order = Ordered.of("""
+                rates: example
+                wood: black-walnut
+                items:
+                  - { name: tee, section: [out 1, up 1/2, in 1/4, down 1/4, in 1/4, up 1/2, out 1/4, down 1/8, out 1/4, up 3/4], feet: 9 }
+                """);
+        assertThat(said(order)).doesNotHaveDuplicates().isNotEmpty();
+    }
+
+    private static List<String> said(Ordered order) {
+        return order.quote().orElseThrow().notPriced().stream()
+                .map(FigurePrinter.INCHES::print)
+                .toList();
     }
 
     @Test
