@@ -1,12 +1,10 @@
 package buildup.engine.hold.fixing;
 
-import buildup.catalog.fastener.Fastener;
-import buildup.engine.hold.nail.Crossing;
-import buildup.engine.hold.nail.Drive;
 import buildup.engine.section.compose.Body;
 import buildup.engine.section.compose.ClosedVoid;
 import buildup.engine.section.stack.Axis;
 import buildup.engine.section.stack.Piece;
+import buildup.engine.section.stack.Space;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
@@ -14,6 +12,7 @@ import buildup.profiles.outline.Tolerance;
 import buildup.profiles.region.Bound;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Rounding;
 import buildup.shared.notice.Change;
 import buildup.shared.notice.Cure;
 import java.util.ArrayList;
@@ -33,6 +32,9 @@ final class BlockEdits {
 
     /** What is narrower at its foot, in, is told as a wedge. */
     private static final double LEAST_FOOT = 1.0 / 16;
+
+    /** A ceiling so near over the head of a molding, in, still covers its block: a reveal is left open there. */
+    private static final double NEAR = 0.5;
 
     private static final String BLOCK = "pieces";
 
@@ -162,33 +164,86 @@ final class BlockEdits {
     }
 
     /**
-     * Where no hollow is closed behind a piece: the wedge between the upright through the foot of its back and the level through
-     * the head of that, for a person to fix; nothing where wood is there already.
+     * Where no square corner is closed behind a piece: the wedge between the upright through the foot of its back and the level
+     * through the head of that, or the slope of the ceiling that the head lies under, for a person to fix; nothing where wood is
+     * there already.
      *
-     * @param words with places for {@code height} and {@code width}
+     * @param words, sloped with places for {@code height} and {@code width}, the latter for {@code top} too
      */
-    Optional<Phrase> open(Line back, Phrase words) {
-        Point corner = new Point(back.from().x(), back.to().y());
-        Line level = new Line(corner, corner.plus(new Point(toHead(back), 0)));
+    Optional<Cure> open(int piece, Line back, Phrase words, Phrase sloped) {
+        double rise = rise(back);
+        double out = back.to().x() - back.from().x();
+        Point corner = new Point(back.from().x(), back.to().y() - rise * out);
+        Line above = new Line(corner, corner.plus(new Point(toHead(back), rise * toHead(back))));
         Line upright = new Line(corner, corner.plus(new Point(0, -toEnd(back))));
-        if (!meets(level, back) || !meets(upright, back)) {
+        if (!meets(above, back) || !meets(upright, back)) {
             return Optional.empty();
         }
         double height = free(upright, back);
-        double width = free(level, back);
-        List<Point> ends = List.of(
-                corner,
-                corner.plus(new Point(0, -toEnd(back) * height)),
-                corner.plus(new Point(toHead(back) * width, 0)));
+        double width = free(above, back) / Math.hypot(1, rise);
+        Point end = new Point(toHead(back) * width, rise * toHead(back) * width);
+        List<Point> ends = List.of(corner, corner.plus(new Point(0, -toEnd(back) * height)), corner.plus(end));
         Point middle = ends.stream().reduce(Point.ORIGIN, Point::plus).times(1.0 / ends.size());
         boolean taken = Stream.concat(
                         Stream.of(middle),
-                        ends.stream().map(end -> end.plus(middle).times(0.5)))
+                        ends.stream().map(place -> place.plus(middle).times(0.5)))
                 .anyMatch(place -> IntStream.range(0, timber.count())
                         .anyMatch(body -> timber.body(body).outline().holds(place)));
-        return taken || Math.min(height, width) < LEAST_LEG
-                ? Optional.empty()
-                : Optional.of(said(height, width, 0, toEnd(back) > 0, words));
+        if (taken || Math.min(height, width) < LEAST_LEG) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                rise == 0
+                        ? Cure.of(said(height, width, 0, toEnd(back) > 0, words))
+                        : new Cure(
+                                sloped.with("height", Figure.atMost(height))
+                                        .with("width", Figure.atMost(width))
+                                        .with(
+                                                "top",
+                                                Figure.angle(Math.toDegrees(Math.atan(Math.abs(rise))))
+                                                        .rounded(Rounding.decimals(1))),
+                                underSlope(piece, corner, height, width, rise)));
+    }
+
+    /** How much what the head of a back lies under rises for each inch out: the slope of a ceiling that is there, else none. */
+    private double rise(Line back) {
+        Space space = timber.section().stack().space();
+        boolean under = toEnd(back) > 0
+                && toHead(back) > 0
+                && space.ceilingAt(back.to().x()).orElse(Double.POSITIVE_INFINITY)
+                                - back.to().y()
+                        <= NEAR;
+        return under ? space.slope() : 0;
+    }
+
+    /** The block under a slope as a nailer that is pushed up to the ceiling; none where no name says its back. */
+    private List<Change> underSlope(int piece, Point corner, double height, double width, double rise) {
+        Point behind = corner.plus(new Point(-2 * Tolerance.TOUCHING, -height / 2));
+        Optional<String> back = IntStream.range(0, timber.count())
+                .filter(body -> timber.body(body).outline().holds(behind))
+                .mapToObj(body -> side(
+                        timber.body(body),
+                        corner.x(),
+                        timber.body(body).outline().box().face(),
+                        "face",
+                        "wall"))
+                .flatMap(Optional::stream)
+                .findFirst();
+        if (back.isEmpty()) {
+            return List.of();
+        }
+        String name = "block behind " + timber.body(piece).name();
+        String place = BLOCK + "." + name + ".";
+        Phrase section = Phrase.of("chamfer {up} x {out}, chamfer in " + (rise < 0 ? "up" : "down") + " {rest} x {out}")
+                .with("up", Figure.atMost(height + rise * width))
+                .with("rest", Figure.length(Math.abs(rise) * width))
+                .with("out", Figure.atMost(width));
+        return List.of(
+                Change.entry(BLOCK, piece + 1, name),
+                new Change(place + "kind", Phrase.of("nailer")),
+                new Change(place + "section", section),
+                new Change(place + "back", Phrase.of("{side}").with("side", back.get())),
+                new Change(place + "top", Phrase.of("touch")));
     }
 
     /** 1 where a molding comes farther out from its foot to its head, -1 where it is turned end for end. */
@@ -341,146 +396,5 @@ final class BlockEdits {
 
     private static double away(Line side, Line back) {
         return back.from().minus(side.from()).dot(back.direction(0).left());
-    }
-
-    /**
-     * Rows of nails through a piece into a wedge behind it that does not stand there yet. What is found is put into the stack
-     * with the wedge and tried there.
-     */
-    private static final class WedgeNails {
-        /** So many rows are told of, in case the first brings something else. */
-        private static final int MOST = 2;
-
-        /** More air than this before the wedge holds nothing, in: common practice, no source. */
-        private static final double MOST_AIR = 3.0 / 8;
-
-        /** A head this far above the middle of the back is in its upper half, also where the nail is tilted, in. */
-        private static final double APART = 1.0 / 4;
-
-        /** So far behind the wedge wood is looked for, in. */
-        private static final double BEYOND = 2;
-
-        private final Nailing nailing;
-
-        WedgeNails(Nailing nailing) {
-            this.nailing = nailing;
-        }
-
-        /** A row in words and as what a person adds to the document. */
-        record Row(Phrase words, List<Change> changes) {}
-
-        private record Shot(Spot spot, double angle, Fastener.Cut cut, double spare) {}
-
-        /**
-         * Rows into a wedge, the plainest first.
-         *
-         * @param wedge its corners, in either sense of walk, convex
-         * @param back of the piece, from its foot up: what goes through its upper half holds its upper edge
-         */
-        Stream<Row> into(List<Point> wedge, int piece, Line back) {
-            List<Shot> shots = new ArrayList<>();
-            for (Proposals.Seat seat : Proposals.Seat.of(nailing, piece)) {
-                if (seat.spot().at().minus(back.at(0.5)).dot(back.direction(0)) > APART) {
-                    seat.angles().stream()
-                            .flatMap(List::stream)
-                            .forEach(angle -> shot(seat.spot(), angle, wedge).ifPresent(shots::add));
-                }
-            }
-            return shots.stream()
-                    .sorted(Comparator.comparingDouble((Shot shot) -> Math.abs(shot.angle()))
-                            .thenComparing(shot -> -Math.rint(shot.spare() / Tolerance.TOUCHING)))
-                    .limit(MOST)
-                    .map(this::row);
-        }
-
-        /** The first nail of the list that bites enough in the wedge, or through it in what backs that, and ends inside. */
-        private Optional<Shot> shot(Spot spot, double angle, List<Point> wedge) {
-            Point way = spot.way(angle);
-            double[] inside = inside(spot.at(), way, wedge);
-            if (inside[0] >= inside[1]) {
-                return Optional.empty();
-            }
-            Drive drive = nailing.shots().follow(spot.at(), way, inside[1] + BEYOND, spot.body());
-            double ends = drive.crossings().stream()
-                    .filter(crossing -> crossing.holds() && Math.abs(crossing.from() - inside[1]) <= Tolerance.TOUCHING)
-                    .mapToDouble(Crossing::to)
-                    .findFirst()
-                    .orElse(inside[1]);
-            double thickness = drive.in(spot.body());
-            double air = drive.crossings().stream()
-                    .filter(crossing -> crossing.stuff() == Crossing.Stuff.AIR && crossing.from() < inside[0])
-                    .mapToDouble(crossing -> Math.min(inside[0], crossing.to()) - crossing.from())
-                    .sum();
-            if (thickness + air < inside[0] - Tolerance.TOUCHING || air > MOST_AIR) {
-                return Optional.empty();
-            }
-            return nailing.fasteners().stream()
-                    .filter(fastener -> fastener.kind() == Fastener.Kind.NAIL && !fastener.headless())
-                    .filter(fastener -> !Proposals.splits(fastener, thickness))
-                    .flatMap(fastener -> fastener.cuts().stream())
-                    .filter(cut -> {
-                        double length = cut.length().toInches();
-                        return length - inside[0] >= Nailing.needed(cut.fastener())
-                                && length <= ends - Proposals.BEFORE_POINT
-                                && nailing.reaching()
-                                        .of(spot, way, cut, spot.body())
-                                        .free();
-                    })
-                    .findFirst()
-                    .map(cut -> new Shot(spot, angle, cut, inside[1] - inside[0]));
-        }
-
-        /** From where to where along a way it is inside a convex ring, in; the first no less than the last where it never is. */
-        private static double[] inside(Point from, Point way, List<Point> ring) {
-            double in = 0;
-            double out = Double.MAX_VALUE;
-            Point middle = ring.stream().reduce(Point.ORIGIN, Point::plus).times(1.0 / ring.size());
-            for (int i = 0; i < ring.size(); i++) {
-                Point a = ring.get(i);
-                Point side = ring.get((i + 1) % ring.size()).minus(a);
-                if (side.length() <= Tolerance.SNAP) {
-                    continue;
-                }
-                Point inward = side.cross(middle.minus(a)) > 0 ? side.left() : side.right();
-                double toward = way.dot(inward);
-                double missing = a.minus(from).dot(inward);
-                if (Math.abs(toward) <= Tolerance.SAME_DIRECTION * side.length()) {
-                    out = missing > 0 ? 0 : out;
-                } else if (toward > 0) {
-                    in = Math.max(in, missing / toward);
-                } else {
-                    out = Math.min(out, missing / toward);
-                }
-            }
-            return new double[] {in, out};
-        }
-
-        private Row row(Shot shot) {
-            String piece = nailing.timber().body(shot.spot().body()).name();
-            String name = "into the block behind " + piece;
-            String place = "fastenings." + name + ".";
-            Figure out = Figure.length(shot.spot().at().x());
-            Figure up = Figure.length(shot.spot().at().y());
-            boolean tilts = Math.abs(shot.angle()) > 0;
-            Phrase words = Phrase.of("{use} at {out} out, {up} up{tilt}")
-                    .with("use", shot.cut().phrase())
-                    .with("out", out)
-                    .with("up", up)
-                    .with(
-                            "tilt",
-                            tilts
-                                    ? Phrase.of(", angle {angle}").with("angle", NailWords.angle(shot.angle()))
-                                    : Phrase.of(""));
-            List<Change> changes = new ArrayList<>(List.of(
-                    Change.last("fastenings", name),
-                    new Change(place + "piece", Phrase.of("{piece}").with("piece", piece)),
-                    new Change(place + "use", shot.cut().phrase()),
-                    new Change(place + "at.out", Phrase.of("{out}").with("out", out)),
-                    new Change(place + "at.up", Phrase.of("{up}").with("up", up))));
-            if (tilts) {
-                changes.add(new Change(place + "angle", Phrase.of("" + Math.round(shot.angle()))));
-            }
-            return new Row(words, changes);
-        }
     }
 }

@@ -190,6 +190,10 @@ final class FixingNotices {
     static final Phrase BLOCK_WITH_SIZE = Phrase.of(
             "Add a block behind it, {height} high x {width} wide at the {wide}, its face beveled {bevel} off plumb.");
 
+    static final Phrase BLOCK_UNDER_A_SLOPE = Phrase.of(
+            "Add a block behind it, {height} high x {width} wide, its face beveled {bevel} off plumb, its top {top} off level as"
+                    + " the ceiling.");
+
     static final Phrase LARGER_BLOCK =
             Phrase.of("Make '{wedge}' {height} high x {width} wide at the {wide}, its face beveled {bevel} off plumb.");
 

@@ -9,6 +9,7 @@ import buildup.engine.hold.nail.Fastening;
 import buildup.engine.hold.nail.Grip;
 import buildup.engine.hold.nail.Joint;
 import buildup.engine.hold.nail.Strength;
+import buildup.engine.hold.nail.YieldLimit;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;

@@ -171,7 +171,8 @@ final class UpperEdges {
                 .map(nothing::cure)
                 .or(() -> small(piece, back))
                 .orElseGet(() -> nothing.cure(
-                        blocks.open(back, words).orElseGet(() -> FixingNotices.BLOCK.with("bevel", bevel))));
+                        blocks.open(piece, back, words, FixingNotices.BLOCK_UNDER_A_SLOPE.with("bevel", bevel))
+                                .orElseGet(() -> Cure.of(FixingNotices.BLOCK.with("bevel", bevel)))));
     }
 
     /**

@@ -1,4 +1,4 @@
-package buildup.engine.hold.fixing;
+package buildup.engine.hold.nail;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

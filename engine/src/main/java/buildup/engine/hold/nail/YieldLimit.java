@@ -1,4 +1,4 @@
-package buildup.engine.hold.fixing;
+package buildup.engine.hold.nail;
 
 /**
  * The lateral load at which a dowel-like fastener between two members yields, by statics of plastic bearing and plastic
@@ -13,9 +13,9 @@ package buildup.engine.hold.fixing;
  * @param gap between them
  * @param moment of a plastic hinge: bending yield strength times D³/6
  */
-record YieldLimit(double near, double nearLength, double far, double farLength, double gap, double moment) {
+public record YieldLimit(double near, double nearLength, double far, double farLength, double gap, double moment) {
     /** Bearing strength of wood under a fastener thinner than 1/4 in: 16600 G^1.84 psi (NDS 2018, Table 12.3.3 note 2). */
-    static double bearing(double gravity) {
+    public static double bearing(double gravity) {
         return 16600 * Math.pow(gravity, 1.84);
     }
 
@@ -23,17 +23,17 @@ record YieldLimit(double near, double nearLength, double far, double farLength, 
      * Bending yield strength, psi (NDS 2018, Table I1). The table begins at 0.099; thinner nails are taken as that one,
      * though thin wire is harder.
      */
-    static double bending(double diameter) {
+    public static double bending(double diameter) {
         return diameter <= 0.142 ? 100_000 : diameter <= 0.177 ? 90_000 : 80_000;
     }
 
     /** What the yield load is divided by (NDS 2018, Table 12.3.1B, K_D). */
-    static double divisor(double diameter) {
+    public static double divisor(double diameter) {
         return diameter <= 0.17 ? 2.2 : 10 * diameter + 0.5;
     }
 
     /** The least of the modes, lb. */
-    double least() {
+    public double least() {
         double crushing = Math.min(near * nearLength, far * farLength);
         double nearEnd = near * nearLength * nearLength / 4;
         double farEnd = far * farLength * farLength / 4;
