@@ -6,6 +6,7 @@ import buildup.engine.judge.along.FigureCurves;
 import buildup.engine.judge.along.WhyNot;
 import buildup.engine.judge.along.WhyNots;
 import buildup.engine.judge.bound.StackBounds;
+import buildup.engine.judge.choice.ChoiceSpace;
 import buildup.engine.judge.choice.StackJudge;
 import buildup.engine.judge.must.MustRule;
 import buildup.engine.judge.must.Musts;
@@ -291,6 +292,7 @@ public record Searched(
 
         /** Choices that make no stack are told with what is refused there: they must not pass for stacks that fail a line. */
         private void noStack(FreeSize size, Optional<Unbuilt> known, StackJudge judge, Notices said) {
+            ChoiceSpace space = new ChoiceSpace(free.sizes());
             int at = free.sizes().indexOf(size);
             TreeSet<Integer> looks = new TreeSet<>();
             int count = size.choices().size();
@@ -304,11 +306,7 @@ public record Searched(
                     .ifPresent(change -> looks.add(size.choices().indexOf(change.to())));
             List<List<String>> looked = new ArrayList<>();
             for (int choice : looks) {
-                List<String> texts = new ArrayList<>(free.sizes().stream()
-                        .map(other -> other.choices().get(other.now()))
-                        .toList());
-                texts.set(at, size.choices().get(choice));
-                looked.add(texts);
+                looked.add(space.textsWith(at, size.choices().get(choice)));
             }
             List<List<String>> none = looked.stream()
                     .filter(texts -> !limits.stopped().getAsBoolean()

@@ -109,9 +109,7 @@ public final class FigureCurves {
     }
 
     private StackJudgment at(int size, String text) {
-        List<String> texts = new ArrayList<>(space.texts(space.now()));
-        texts.set(size, text);
-        return judge.judge(texts);
+        return judge.judge(space.textsWith(size, text));
     }
 
     private OptionalDouble figure(int size, int rule, double amount) {

@@ -125,9 +125,7 @@ public final class Turnings {
     }
 
     private StackJudgment judged(int size, double amount) {
-        List<String> texts = new ArrayList<>(space.texts(space.now()));
-        texts.set(size, space.sizes().get(size).typed(amount));
-        return judge.judge(texts);
+        return judge.judge(space.textsWith(size, space.sizes().get(size).typed(amount)));
     }
 
     /** By how much the figure is beyond the value of the rule; no number where there is no such figure. */

@@ -2,6 +2,7 @@ package buildup.engine.judge.choice;
 
 import buildup.engine.section.free.FreeSize;
 import java.math.BigInteger;
+import java.util.ArrayList;
 import java.util.List;
 
 /** All choices of some free sizes. */
@@ -71,6 +72,13 @@ public final class ChoiceSpace {
             texts[i] = sizes.get(i).choices().get(choices[i]);
         }
         return List.of(texts);
+    }
+
+    /** What is typed for today's stack, with another text for one size. */
+    public List<String> textsWith(int size, String text) {
+        List<String> texts = new ArrayList<>(texts(now()));
+        texts.set(size, text);
+        return List.copyOf(texts);
     }
 
     /** How many sizes are other than today's. */

@@ -210,9 +210,7 @@ public final class StackSearch {
                 .orElseThrow();
         return space.sizes().get(at).typedNear(value).stream()
                 .filter(text -> {
-                    List<String> texts = new ArrayList<>(space.texts(space.now()));
-                    texts.set(at, text);
-                    StackJudgment there = judge.judge(texts);
+                    StackJudgment there = judge.judge(space.textsWith(at, text));
                     return there.built() && there.unmet() == 0;
                 })
                 .findFirst();
