@@ -2,9 +2,11 @@ package buildup.shared.text;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** The known word nearest to a mistyped one. */
 public final class Nearest {
@@ -15,6 +17,9 @@ public final class Nearest {
     /** Nobody mistypes a longer name; keeps the comparison short on hostile input. */
     private static final int LONGEST_WORD = 60;
 
+    /** Shorter parts of a word say nothing of what was meant. */
+    private static final int LEAST_PART = 3;
+
     /** More names than this in one line help nobody. */
     private static final int MOST_LISTED = 12;
 
@@ -22,9 +27,39 @@ public final class Nearest {
 
     /**
      * The known word with the fewest slips (a letter too many, missing, wrong, or two swapped; case does not count), if
-     * few enough; among equals the first in alphabet order, so that the order of {@code known} does not matter.
+     * few enough; among equals the first in alphabet order, so that the order of {@code known} does not matter. Before two
+     * slips comes the one word that holds what was asked whole: an eastern-white-pine is called white-pine, and is no
+     * white-fir.
      */
     public static Optional<String> to(String asked, Collection<String> known) {
+        String low = asked.toLowerCase(Locale.ROOT);
+        Optional<String> fewest = fewest(asked, known);
+        return fewest.filter(word -> slips(low, word.toLowerCase(Locale.ROOT)) <= 1)
+                .or(() -> holding(low, known))
+                .or(() -> fewest);
+    }
+
+    /** The only word of which some parts, as blanks and hyphens divide it, are the very ones asked for. */
+    private static Optional<String> holding(String low, Collection<String> known) {
+        List<String> parts = parts(low);
+        List<String> all = known.stream()
+                .filter(word -> word.length() <= LONGEST_WORD)
+                .filter(word ->
+                        !parts.isEmpty() && parts(word.toLowerCase(Locale.ROOT)).containsAll(parts))
+                .distinct()
+                .toList();
+        return all.size() == 1 ? Optional.of(all.get(0)) : Optional.empty();
+    }
+
+    private static List<String> parts(String words) {
+        return words.length() > LONGEST_WORD
+                ? List.of()
+                : Stream.of(words.split("[ _-]+"))
+                        .filter(part -> part.length() >= LEAST_PART)
+                        .toList();
+    }
+
+    private static Optional<String> fewest(String asked, Collection<String> known) {
         String low = asked.toLowerCase(Locale.ROOT);
         record Guess(String word, int slips) {}
         return known.stream()

@@ -31,6 +31,18 @@ class SuggestionTest {
         assertThat(Suggestion.nearest("cap-x", List.of("cap-a", "cap-b"))).contains("cap-a");
     }
 
+    /** White pine is the trade's short name of eastern white pine. */
+    @Test
+    void the_only_name_that_holds_the_very_words_is_meant_before_one_that_is_spelled_like_them() {
+        List<String> woods =
+                List.of("eastern-white-pine", "white-fir", "sugar-pine", "red-oak", "white-oak", "basswood");
+        assertThat(Suggestion.nearest("white-pine", woods)).contains("eastern-white-pine");
+        assertThat(Suggestion.nearest("White Pine", woods)).contains("eastern-white-pine");
+        assertThat(Suggestion.nearest("white-fur", woods)).contains("white-fir");
+        assertThat(Suggestion.nearest("oak", woods)).as("there are two").isEmpty();
+        assertThat(Suggestion.nearest("bass-wood", woods)).contains("basswood");
+    }
+
     @Test
     void a_word_without_end_is_not_compared() {
         assertThat(Suggestion.nearest("x".repeat(1_000_000), List.of("x".repeat(1_000_001))))
