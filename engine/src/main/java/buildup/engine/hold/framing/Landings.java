@@ -17,6 +17,7 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
+import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -109,11 +110,15 @@ public final class Landings {
     }
 
     private void saidTwice(int framing, Set<String> rows) {
-        notices.add(FramingNotices.SAID_TWICE
+        Notice twice = FramingNotices.SAID_TWICE
                 .with("rows", Listing.names(List.copyOf(rows)))
                 .with("go", rows.size() == 1 ? "goes" : "go")
                 .with("them", rows.size() == 1 ? "it" : "them")
-                .with("framing", section.name(framing)));
+                .with("framing", section.name(framing));
+        notices.add(section.body(framing)
+                .placed()
+                .map(placed -> twice.at(placed.piece().mark()).of(placed.name()))
+                .orElse(twice));
     }
 
     private List<Landing> along(Job job, Fixed fixed) {

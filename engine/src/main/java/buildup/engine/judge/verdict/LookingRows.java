@@ -201,9 +201,14 @@ final class LookingRows {
                 .filter(look -> look.seen() > wrong.orElse(0))
                 .sorted(Comparator.comparingDouble(look -> -look.seen()))
                 .toList();
-        List<Value> said = new ArrayList<>(looks.stream().map(Look::said).toList());
+        List<Value> said = new ArrayList<>(looks.stream()
+                .limit(wrong.isPresent() ? 1 : looks.size())
+                .map(Look::said)
+                .toList());
         if (wrong.isEmpty()) {
             said.addAll(ofNoSize());
+        } else if (looks.size() > 1) {
+            said.add(VerdictWords.MORE_SHOW.with("count", Figure.count(looks.size() - 1)));
         }
         if (said.isEmpty()) {
             return facts.sights().isEmpty()
