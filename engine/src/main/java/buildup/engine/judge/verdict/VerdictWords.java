@@ -20,7 +20,7 @@ final class VerdictWords {
     /** Where more is to be looked at than what is wrong. */
     static final Phrase SAID_AND_WORSE = Phrase.of("{worse}. {said}");
 
-    static final Phrase MORE_SHOW = Phrase.of("{count} more that show");
+    static final Phrase MORE_SHOW = Phrase.of("and {count} more");
 
     static final Phrase CURE_OF = Phrase.of("{piece}: {cure}");
 
