@@ -154,4 +154,54 @@ class FreeOfOtherKindsTest {
         double a = Math.toRadians(degrees);
         return 3 * Math.sin(a) + Math.cos(a);
     }
+
+    /**
+     * A shelf 7 in out over a board 12 in high that faces south, in the sun of midwinter at latitude 45. By the usual formulas
+     * (declination d = -23.44, h = 15 degrees an hour from noon) the sun stands sin 45 (sin d + cos d cos h) high and
+     * sin 45 (cos d cos h - sin d) to the south, and the shadow is 7 in times the first by the second. It is 2.4 in deep, 20 % of
+     * the board, where that is 0.34286: cos d cos h = 0.39778 x 1.34286 / 0.65714 = 0.81286, h = 27.63 degrees or 1.842 hours,
+     * so from 10.158 (10:09 and 29 s) to 13.842 (13:50 and 31 s).
+     */
+    @Test
+    void where_a_rule_turns_along_an_hour_is_exact_and_told_as_a_time_of_day_that_meets_it() {
+        for (String hours : List.of("between 9 and 15 by 0.5, now 12", "between 9:00 and 15:00 by 0:30, now 12:00")) {
+            SearchResult found = found("""
+                    wood: red-oak
+                    space: { floor: -48, wall: { solid: yes } }
+                    lights: [{ name: sun, latitude: 45, day: 21 December, hour: "%s", faces: 180 }]
+                    pieces:
+                      - { name: frieze, profile: board 1 x 12, back: wall, bottom: 0 }
+                      - { name: shelf, profile: board 1 x 8, lay: flat, back: wall, bottom: frieze.top }
+                    must: [share of frieze.face in sun >= 20 %%]
+                    wish: [least change]
+                    """.formatted(hours));
+            assertThat(found.turning())
+                    .extracting(Turning::value)
+                    .satisfiesExactly(
+                            morning -> assertThat(morning).isCloseTo(10.158, within(0.002)),
+                            evening -> assertThat(evening).isCloseTo(13.842, within(0.002)));
+            assertThat(found.turning())
+                    .extracting(turn -> FigurePrinter.INCHES.print(turn.at()))
+                    .containsExactly("10:10", "13:50");
+            assertThat(found.turning()).allMatch(turn -> turn.shop().isEmpty());
+        }
+    }
+
+    @Test
+    void an_hour_is_typed_as_a_time_of_day() {
+        // the sun stands lower toward morning and evening, and its shadow is less deep: 9:00 is the least of these
+        SearchResult found = found("""
+                wood: red-oak
+                space: { floor: -48, wall: { solid: yes } }
+                lights: [{ name: sun, latitude: 45, day: 21 December, hour: "between 9 and 12 by 0.25, now 12", faces: 180 }]
+                pieces:
+                  - { name: frieze, profile: board 1 x 12, back: wall, bottom: 0 }
+                  - { name: shelf, profile: board 1 x 8, lay: flat, back: wall, bottom: frieze.top }
+                wish: [share of frieze.face in sun near 20 %]
+                """);
+        // 20 % lies at 10:09, see above, and 10:15 is the nearest quarter
+        assertThat(found.best().get(0).changes())
+                .extracting(change -> change.to())
+                .containsExactly("10:15");
+    }
 }

@@ -38,6 +38,8 @@ public record FigurePrinter(LengthUnit unit) {
 
     private static final int INCHES_PER_FOOT = 12;
 
+    private static final int MINUTES = 60;
+
     /** People set and name these by the whole where they can, unless so many decimals were asked for: 45°, 16 ft. */
     private static final Set<Quantity> WHOLE = Set.of(Quantity.ANGLE, Quantity.RUN);
 
@@ -86,7 +88,18 @@ public record FigurePrinter(LengthUnit unit) {
         if (!Double.isFinite(figure.amount())) {
             return figure.amount() > 0 ? "any" : "none";
         }
-        return figure.quantity() == Quantity.LENGTH ? length(figure) : number(figure);
+        return switch (figure.quantity()) {
+            case LENGTH -> length(figure);
+            case CLOCK -> clock(figure);
+            default -> number(figure);
+        };
+    }
+
+    /** A time of day to the minute, on the side to which it may err. */
+    private static String clock(Figure figure) {
+        BigDecimal minutes = BigDecimal.valueOf(figure.amount() * MINUTES);
+        int minute = stepped(minutes, 0, figure.rounding().side()).intValue();
+        return minute / MINUTES + (minute % MINUTES < 10 ? ":0" : ":") + minute % MINUTES;
     }
 
     private String length(Figure figure) {

@@ -61,6 +61,8 @@ public enum Quantity {
     RPM("count", "rpm", "rpm", 1, 0, 0),
     /** Knife marks in an inch. */
     MARKS("count", "marks an inch", "marks a centimeter", 1 / 2.54, 1, 1),
+    /** Hours since midnight, which people read as a time of day. */
+    CLOCK("count", "", "", 1, 4, 4),
     /** Hours of work. */
     HOURS("count", "hours", "hours", 1, 2, 2);
 

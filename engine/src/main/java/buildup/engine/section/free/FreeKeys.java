@@ -17,7 +17,7 @@ final class FreeKeys {
                             "longitude", Quantity.ANGLE,
                             "faces", Quantity.ANGLE,
                             "window", Quantity.ANGLE,
-                            "hour", Quantity.RATIO,
+                            "hour", Quantity.CLOCK,
                             "utc-offset", Quantity.RATIO)),
             Map.entry("pieces", Map.of("turn", Quantity.ANGLE, "spring", Quantity.ANGLE)),
             Map.entry("fastenings", Map.of("angle", Quantity.ANGLE, "per", Quantity.COUNT)),

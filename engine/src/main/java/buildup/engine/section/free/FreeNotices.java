@@ -14,7 +14,7 @@ final class FreeNotices {
 
     static final Kind NO_VALUE = NOT_A_FREE_SIZE.refusal(
             "'{value}' in '{text}' is not a size.",
-            "Write a size, as 3-1/2, or a number; an hour as a number too, as 9.5, and a unit behind each or behind none.");
+            "Write a size, as 3-1/2, or a number, an hour as 9:30 or 9.5, and a unit behind each or behind none.");
 
     static final Kind EMPTY = NOT_A_FREE_SIZE.refusal(
             "'{text}' leaves nothing to choose.", "Give the least size first, then a greater one.");

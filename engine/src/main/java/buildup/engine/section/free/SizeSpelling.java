@@ -1,5 +1,6 @@
 package buildup.engine.section.free;
 
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Quantity;
 import buildup.shared.length.Angle;
 import buildup.shared.length.Length;
@@ -29,6 +30,11 @@ import java.util.stream.Stream;
 public record SizeSpelling(Quantity quantity, LengthUnit unit, boolean bare, String suffix) {
     private static final int SIXTEENTHS = 16;
 
+    private static final int MINUTES = 60;
+
+    /** A time of day, or how far two of them lie apart. */
+    private static final Pattern CLOCK = Pattern.compile("(\\d{1,2}):([0-5]\\d)");
+
     /** As many decimals as a value can be typed with. */
     private static final int DECIMALS = 9;
 
@@ -46,7 +52,8 @@ public record SizeSpelling(Quantity quantity, LengthUnit unit, boolean bare, Str
     /** How a text spells a size of a place. */
     static SizeSpelling like(String text, Quantity quantity, LengthUnit unit, boolean bare) {
         Matcher number = NUMBER.matcher(text.strip());
-        boolean suffixed = !isMeasured(quantity) && number.matches() && number.group(6) != null;
+        boolean bareNumber = isMeasured(quantity) || quantity == Quantity.CLOCK;
+        boolean suffixed = !bareNumber && number.matches() && number.group(6) != null;
         return new SizeSpelling(quantity, unit, bare, suffixed ? number.group(6).strip() : "");
     }
 
@@ -65,6 +72,11 @@ public record SizeSpelling(Quantity quantity, LengthUnit unit, boolean bare, Str
             return Angle.read(text)
                     .map(angle -> OptionalDouble.of(angle.toDegrees()))
                     .orElse(OptionalDouble.empty());
+        }
+        Matcher clock = CLOCK.matcher(text.strip());
+        if (quantity == Quantity.CLOCK && clock.matches()) {
+            return OptionalDouble.of(
+                    Integer.parseInt(clock.group(1)) + (double) Integer.parseInt(clock.group(2)) / MINUTES);
         }
         Matcher number = NUMBER.matcher(text.strip());
         if (!number.matches()
@@ -86,7 +98,9 @@ public record SizeSpelling(Quantity quantity, LengthUnit unit, boolean bare, Str
 
     /** Whether a text is spelled as {@link #typed} spells: another spelling of a number may not be read at its place. */
     boolean isTyped(String text) {
-        return isMeasured(quantity) || text.strip().matches("-?\\d+(\\.\\d+)?( *[^\\d\\s/-].*)?");
+        return isMeasured(quantity)
+                || (quantity == Quantity.CLOCK && CLOCK.matcher(text.strip()).matches())
+                || text.strip().matches("-?\\d+(\\.\\d+)?( *[^\\d\\s/-].*)?");
     }
 
     /** The nearest amount that can be typed. */
@@ -112,6 +126,10 @@ public record SizeSpelling(Quantity quantity, LengthUnit unit, boolean bare, Str
         if (quantity == Quantity.ANGLE) {
             return decimal(amount);
         }
+        if (quantity == Quantity.CLOCK && isWhole(amount * MINUTES)) {
+            int minutes = (int) Math.rint(amount * MINUTES);
+            return minutes / MINUTES + (minutes % MINUTES < 10 ? ":0" : ":") + minutes % MINUTES;
+        }
         if (quantity != Quantity.LENGTH) {
             return (decimal(quantity.shown(amount, isMetric())) + " " + suffix).strip();
         }
@@ -133,7 +151,8 @@ public record SizeSpelling(Quantity quantity, LengthUnit unit, boolean bare, Str
     List<String> typedNear(double amount) {
         boolean inches = quantity == Quantity.LENGTH && !unit.isMetric();
         double one = quantity == Quantity.LENGTH ? unit.of(1).toInches() : quantity.held(1, isMetric());
-        Stream<Double> shop = inches ? Stream.of(Math.rint(amount * SIXTEENTHS) / SIXTEENTHS) : Stream.of();
+        int parts = inches ? SIXTEENTHS : quantity == Quantity.CLOCK ? MINUTES : 0;
+        Stream<Double> shop = parts > 0 ? Stream.of(Math.rint(amount * parts) / parts) : Stream.of();
         Stream<Double> decimals = IntStream.rangeClosed(inches ? 2 : 0, places())
                 .mapToObj(places -> {
                     double scale = Math.pow(10, places);
@@ -144,6 +163,10 @@ public record SizeSpelling(Quantity quantity, LengthUnit unit, boolean bare, Str
                 .map(this::typed)
                 .distinct()
                 .toList();
+    }
+
+    private static boolean isWhole(double number) {
+        return Math.abs(number - Math.rint(number)) < Tolerance.COINCIDENT;
     }
 
     private String decimal(double number) {
