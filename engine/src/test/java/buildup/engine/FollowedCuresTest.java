@@ -125,6 +125,19 @@ class FollowedCuresTest {
         }
     }
 
+    /** North leaves 3/8 less 3/8 at its middle, east 3/8 and 1/4 at its end: 5/8 is the most, and what the gap varies by. */
+    @Test
+    void what_is_left_over_a_floor_is_told_round_the_whole_room() {
+        String room = base(
+                        "{ floor: 0, wall: { solid: yes } }",
+                        "{ name: north, length: 100, corner: inside 90, floor: [[0, 0], [50, 3/8], [100, 0]] }",
+                        "{ name: east, length: 100, floor: [[0, 0], [100, -1/4]] }")
+                .replace("bottom: floor", "bottom: floor + 3/8");
+        assertThat(Answered.because(room, Topic.FITS))
+                .contains("0 left under base at 50 along north, the least; 5/8 at 100 along east, the most");
+        assertThat(Answered.cure(room, Topic.FITS)).endsWith("the gap varies by 5/8");
+    }
+
     private static final String DAMP =
             "units: mm\nwood: white-oak\nspace: { floor: -2400, wall: { covering: 12.5 } }\nseasons:\n"
                     + "  - { name: dry, temperature: 21 C, humidity: 25 %% }\n"

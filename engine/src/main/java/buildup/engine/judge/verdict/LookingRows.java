@@ -70,7 +70,7 @@ final class LookingRows {
     private Ruling fits() {
         List<Ruling> left = new ArrayList<>();
         for (Surface surface : List.of(Surface.CEILING, Surface.FLOOR)) {
-            facts.surfaces().tightest(surface).map(LookingRows::along).ifPresent(left::add);
+            facts.surfaces().tightest(surface).map(this::along).ifPresent(left::add);
         }
         if (facts.surfaces().tightest(Surface.CEILING).isEmpty()) {
             section.ceilingLeft()
@@ -112,24 +112,28 @@ final class LookingRows {
         return one.cure().or(other::cure).map(ruling::cure).orElse(ruling);
     }
 
-    /** The worst place along the measured room, not the mean; a gap that varies is for a person to judge. */
-    private static Ruling along(GapAlong gap) {
+    /** The worst place along the measured room, not the mean; a gap that varies round the room is for a person to judge. */
+    private Ruling along(GapAlong gap) {
         Figure least = Figure.atMost(gap.least().amount());
-        Phrase because = (gap.even() ? VerdictWords.EVEN_ALONG : VerdictWords.UNEVEN_ALONG)
+        GapAlong widest = facts.surfaces().widest(gap);
+        double variation = widest.most().amount() - gap.least().amount();
+        boolean even = variation <= Tolerance.TOUCHING;
+        boolean elsewhere = !widest.run().equals(gap.run()) || !widest.stretch().equals(gap.stretch());
+        Phrase because = (even ? VerdictWords.EVEN_ALONG : VerdictWords.UNEVEN_ALONG)
                 .with("piece", gap.fit().course().name())
                 .with("side", gap.surface() == Surface.CEILING ? "over" : "under")
                 .with("left", least)
-                .with("most", Figure.length(gap.most().amount()))
+                .with("most", Figure.length(widest.most().amount()))
                 .with("stretch", gap.stretch())
                 .with("along", Figure.length(gap.least().along()))
-                .with("far", Figure.length(gap.most().along()));
-        if (gap.even()) {
+                .with("far", Figure.length(widest.most().along()))
+                .with("on", elsewhere ? VerdictWords.ALONG.with("stretch", widest.stretch()) : Phrase.of(""));
+        if (even) {
             return Ruling.yes(Topic.FITS, because).figure(least);
         }
         return Ruling.of(Topic.FITS, Reply.LOOK, because)
                 .figure(least)
-                .cure(VerdictWords.SCRIBE_ALONG.with(
-                        "by", Figure.length(gap.gap().variation())));
+                .cure(VerdictWords.SCRIBE_ALONG.with("by", Figure.length(variation)));
     }
 
     /** The way that has the least to spare decides. */

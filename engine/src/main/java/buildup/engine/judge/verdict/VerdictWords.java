@@ -38,8 +38,10 @@ final class VerdictWords {
 
     static final Phrase EVEN_ALONG = Phrase.of("{left} left {side} {piece} all along {stretch}");
 
-    static final Phrase UNEVEN_ALONG =
-            Phrase.of("{left} left {side} {piece} at {along} along {stretch}, the least; {most} at {far}, the most");
+    static final Phrase UNEVEN_ALONG = Phrase.of(
+            "{left} left {side} {piece} at {along} along {stretch}, the least; {most} at {far}{on}, the most");
+
+    static final Phrase ALONG = Phrase.of(" along {stretch}");
 
     static final Phrase SCRIBE_ALONG = Phrase.of("close it by a strip, or scribe the piece: the gap varies by {by}");
 

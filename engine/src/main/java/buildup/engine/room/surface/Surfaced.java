@@ -1,5 +1,6 @@
 package buildup.engine.room.surface;
 
+import buildup.profiles.outline.Tolerance;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -28,5 +29,16 @@ public record Surfaced(List<GapAlong> gaps, List<Remedy> ways, List<Rolled> roll
         return gaps.stream()
                 .filter(gap -> gap.surface() == surface && gap.near())
                 .min(Comparator.comparingDouble(gap -> gap.least().amount()));
+    }
+
+    /** Where the same piece stays farthest from the same surface, of all stretches on which it comes near to it; else itself. */
+    public GapAlong widest(GapAlong of) {
+        return gaps.stream()
+                .filter(gap -> gap.surface() == of.surface() && gap.near())
+                .filter(gap ->
+                        gap.fit().course().name().equals(of.fit().course().name()))
+                .max(Comparator.comparingDouble(gap -> gap.most().amount()))
+                .filter(widest -> widest.most().amount() > of.most().amount() + Tolerance.TOUCHING)
+                .orElse(of);
     }
 }
