@@ -66,6 +66,13 @@ class QuickJudgeTest {
         lines.add(new Scalar("seen of soffit from seated <= 1/4", new Mark("", 1, 1)));
         lines.add(new Scalar("seen of cap from seated = 0", new Mark("", 1, 1)));
         lines.add(new Scalar("bears on of cap >= 1/4", new Mark("", 1, 1)));
+        // shadows that end on a face, that cover it, and that it has none of
+        for (String on : List.of("frieze.face", "fascia.face", "cap.face", "crown", "frieze", "block", "bed")) {
+            for (String light : List.of("raking", "lamp")) {
+                lines.add(new Scalar("depth of " + on + " in " + light + " <= 2", new Mark("", 1, 1)));
+                lines.add(new Scalar("overhang of " + on + " in " + light + " <= 1", new Mark("", 1, 1)));
+            }
+        }
         return Musts.rules(lines, answers.sheets(), answers.blocks().stack().lengths(), new Notices()).stream()
                 .filter(rule -> QuickFigures.depth(rule.figure(), false) != Depth.ALL)
                 .toList();
