@@ -179,6 +179,12 @@ final class FixingNotices {
     static final Kind UPPER_EDGE_THIN = UPPER.problem(
             "Too little is behind the {edge} edge of '{piece}' to nail into: '{block}' is too small.", "");
 
+    static final Kind FOOT_IN_THE_AIR = Code.of(
+                    "foot-in-the-air", "The lower edge of a sprung molding touches nothing that it could bear on.")
+            .note(
+                    "The foot of '{piece}' bears on nothing.",
+                    "Set it against what is behind it, or block it out there, unless the gap is meant.");
+
     static final Kind UPPER_EDGE_LOOSE = UPPER.problem(
             "The upper edge of '{piece}' is not fastened: no row is driven in its upper half.",
             "Add a row there, into {body}.");

@@ -62,6 +62,8 @@ final class UpperEdges {
     private void say(int piece, Line back) {
         if (off(piece, back).y() < 0) {
             turnedOver(piece, back.reversed());
+        } else if (timber.section().footInTheAir(piece)) {
+            add(FixingNotices.FOOT_IN_THE_AIR.notice(), piece);
         }
         if (driven(piece, back)) {
             return;

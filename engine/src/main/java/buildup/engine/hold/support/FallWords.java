@@ -1,7 +1,6 @@
 package buildup.engine.hold.support;
 
 import buildup.engine.section.compose.Section;
-import buildup.engine.section.placing.SprungBack;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
@@ -77,16 +76,8 @@ public final class FallWords {
 
     /** A crown rests with its foot on the wall or on what is before it: where it does not, that is why it moves. */
     private static Value foot(Section section, Fall.Part part) {
-        List<Integer> crowns = part.pieces().stream()
-                .filter(piece -> section.body(piece)
-                        .placed()
-                        .flatMap(SprungBack::of)
-                        .filter(back -> section.contacts().stream()
-                                .filter(contact -> contact.of(piece) && contact.length() > 0)
-                                .noneMatch(contact ->
-                                        contact.at().minus(back.at(0.5)).dot(back.direction(0)) < 0))
-                        .isPresent())
-                .toList();
+        List<Integer> crowns =
+                part.pieces().stream().filter(section::footInTheAir).toList();
         return crowns.isEmpty()
                 ? Phrase.of("")
                 : Phrase.of("; the foot of {crowns} bears on nothing").with("crowns", names(section, crowns));

@@ -1,5 +1,6 @@
 package buildup.engine.section.compose;
 
+import buildup.engine.section.placing.SprungBack;
 import buildup.engine.section.stack.Stack;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
@@ -161,6 +162,20 @@ public record Section(
                 && box.bottom()
                         >= stack.space().ceilingAt(box.middle().x()).orElse(Double.POSITIVE_INFINITY)
                                 - Tolerance.TOUCHING;
+    }
+
+    /**
+     * Whether it is a sprung molding that touches nothing with its foot: with the lower half of its back, or what is below
+     * that.
+     */
+    public boolean footInTheAir(int number) {
+        return body(number)
+                .placed()
+                .flatMap(SprungBack::of)
+                .filter(back -> contacts.stream()
+                        .filter(contact -> contact.of(number) && contact.length() > 0)
+                        .noneMatch(contact -> contact.at().minus(back.at(0.5)).dot(back.direction(0)) < 0))
+                .isPresent();
     }
 
     /** The room, as the stack lies in it. */

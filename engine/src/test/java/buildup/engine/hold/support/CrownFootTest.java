@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.engine.Answered;
 import buildup.engine.judge.verdict.Topic;
+import buildup.shared.notice.Level;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -31,6 +32,16 @@ class CrownFootTest {
             assertThat(Answered.because(crown(off), Topic.STANDS))
                     .contains("crown")
                     .endsWith("the foot of crown bears on nothing.");
+        }
+    }
+
+    @Test
+    void one_for_which_no_nails_are_given_is_told_so_too() {
+        for (String off : new String[] {"wall + 1/2", "wall"}) {
+            String crown = crown(off).replaceAll("(?s)fastenings:.*", "");
+            assertThat(Answered.messages(Answered.of(crown), Level.NOTE).stream()
+                            .filter(note -> note.startsWith("The foot of 'crown' bears on nothing.")))
+                    .hasSize(off.equals("wall") ? 0 : 1);
         }
     }
 
