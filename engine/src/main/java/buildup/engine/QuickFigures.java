@@ -1,6 +1,8 @@
 package buildup.engine;
 
 import buildup.engine.judge.must.AskedFigure;
+import buildup.engine.judge.proportion.OrderRow;
+import buildup.engine.judge.proportion.PartShare;
 import buildup.engine.look.light.Darkness;
 import buildup.engine.look.light.Lights;
 import buildup.engine.look.light.Shadow;
@@ -94,6 +96,12 @@ final class QuickFigures {
     private static final Map<String, Function<Coverage, Double>> OF_COVERAGE =
             Map.of("exposed", Coverage::exposed, "seen", Coverage::seen, "hiddenShare", Coverage::hiddenShare);
 
+    private static final Map<String, Function<PartShare, Double>> OF_PART = Map.of(
+            "share", PartShare::share,
+            "height", PartShare::height,
+            "bottom", PartShare::bottom,
+            "top", PartShare::top);
+
     /** Of raw wood: where a piece shows none, it is none. */
     private static final Set<String> NONE_WITHOUT_ROW = Set.of("exposed", "seen");
 
@@ -101,23 +109,21 @@ final class QuickFigures {
     private final Composer.Known known;
     private final List<Eye> eyes;
     private final List<Light> lights;
+    private final QuickAsking asking;
     private Optional<Lights> lighting = Optional.empty();
     private Optional<Eyes> seeing = Optional.empty();
 
     /** @param known what is remembered of outlines beside each other */
-    QuickFigures(Composer.Staged staged, Composer.Known known, List<Eye> eyes, List<Light> lights) {
+    QuickFigures(Composer.Staged staged, Composer.Known known, List<Eye> eyes, List<Light> lights, QuickAsking asking) {
+        this.asking = asking;
         this.staged = staged;
         this.known = known;
         this.eyes = eyes;
         this.lights = lights;
     }
 
-    /**
-     * How deep a figure lies.
-     *
-     * @param fastened whether the document speaks of fastenings, which then decide what stands
-     */
-    static Depth depth(AskedFigure figure, boolean fastened) {
+    /** How deep a figure lies. */
+    static Depth depth(AskedFigure figure, QuickAsking asking) {
         String column = figure.column();
         if (figure.several()) {
             return Depth.ALL;
@@ -127,7 +133,7 @@ final class QuickFigures {
             case "pieces" ->
                 OF_OUTLINE.containsKey(column)
                         ? Depth.BOXES
-                        : column.equals("bearing") && !fastened ? Depth.CONTACTS : Depth.ALL;
+                        : column.equals("bearing") && !asking.fastened() ? Depth.CONTACTS : Depth.ALL;
             case "contacts" -> column.equals("length") ? Depth.WALK : Depth.ALL;
             case "reveals" -> OF_REVEAL.containsKey(column) ? Depth.WALK : Depth.ALL;
             case "members" -> OF_MEMBER.containsKey(column) ? Depth.WALK : Depth.ALL;
@@ -135,6 +141,8 @@ final class QuickFigures {
             case "coverage" -> OF_COVERAGE.containsKey(column) ? Depth.SIGHT : Depth.ALL;
             case "darkness" -> OF_DARKNESS.containsKey(column) ? Depth.LIGHT : Depth.ALL;
             case "shadows" -> OF_SHADOW.containsKey(column) ? Depth.LIGHT : Depth.ALL;
+            case "proportion.parts" -> asking.parts() && OF_PART.containsKey(column) ? Depth.WALK : Depth.ALL;
+            case "proportion.orders" -> asking.parts() && column.equals("off") ? Depth.WALK : Depth.ALL;
             default -> Depth.ALL;
         };
     }
@@ -192,6 +200,20 @@ final class QuickFigures {
                 for (Member member : section.members()) {
                     if (is(section, member, named, "piece")) {
                         found.add(taken(OF_MEMBER, column, member));
+                    }
+                }
+            }
+            case "proportion.parts" -> {
+                for (PartShare part : asking.proportion(section).parts()) {
+                    if (goesBy(named, "name", part.part().word())) {
+                        found.add(OptionalDouble.of(taken(OF_PART, column, part)));
+                    }
+                }
+            }
+            case "proportion.orders" -> {
+                for (OrderRow row : asking.proportion(section).orders()) {
+                    if (goesBy(named, "order", row.order().name())) {
+                        found.add(OptionalDouble.of(row.off()));
                     }
                 }
             }

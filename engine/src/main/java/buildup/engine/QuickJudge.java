@@ -38,7 +38,7 @@ final class QuickJudge implements StackJudge {
     private final StackVariants variants;
     private final List<MustRule> rules;
     private final List<WishRule> wishes;
-    private final boolean fastened;
+    private final QuickAsking asking;
     /** The numbers of the rules, those first that ask for least. */
     private final int[] order;
 
@@ -47,7 +47,7 @@ final class QuickJudge implements StackJudge {
     private final LongAdder composed = new LongAdder();
 
     /**
-     * @param fastened whether the document speaks of fastenings
+     * @param asking what the document says besides its pieces
      * @param bounds what is known of stacks that are not judged
      */
     QuickJudge(
@@ -55,18 +55,18 @@ final class QuickJudge implements StackJudge {
             StackVariants variants,
             List<MustRule> rules,
             List<WishRule> wishes,
-            boolean fastened,
+            QuickAsking asking,
             Supplier<Optional<StackBounds>> bounds) {
         this.whole = whole;
         this.bounds = bounds;
         this.variants = variants;
         this.rules = List.copyOf(rules);
         this.wishes = List.copyOf(wishes);
-        this.fastened = fastened;
+        this.asking = asking;
         this.order = IntStream.range(0, rules.size())
                 .boxed()
                 .sorted(Comparator.comparing(
-                        i -> QuickFigures.depth(rules.get(i).figure(), fastened)))
+                        i -> QuickFigures.depth(rules.get(i).figure(), asking)))
                 .mapToInt(Integer::intValue)
                 .toArray();
     }
@@ -110,7 +110,7 @@ final class QuickJudge implements StackJudge {
         }
         return Composer.staged(stack.get(), placed, own.known)
                 .map(staged -> new QuickFigures(
-                        staged, own.known, stack.get().eyes(), stack.get().lights()))
+                        staged, own.known, stack.get().eyes(), stack.get().lights(), asking))
                 .flatMap(figures -> judged(figures, unmet))
                 .orElseGet(() -> composed(texts));
     }
@@ -168,6 +168,6 @@ final class QuickJudge implements StackJudge {
     }
 
     private Optional<Collection<Double>> of(QuickFigures figures, AskedFigure figure) {
-        return QuickFigures.depth(figure, fastened) == QuickFigures.Depth.ALL ? Optional.empty() : figures.of(figure);
+        return QuickFigures.depth(figure, asking) == QuickFigures.Depth.ALL ? Optional.empty() : figures.of(figure);
     }
 }

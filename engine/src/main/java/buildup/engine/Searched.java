@@ -205,7 +205,7 @@ public record Searched(
                     new StackVariants(document, free, catalog),
                     rules,
                     wishes,
-                    start.blocks().keys().contains("fastenings"),
+                    QuickAsking.of(start, document, free),
                     () -> StackBounds.of(document, free, catalog));
         }
 

@@ -70,7 +70,12 @@ class BoundsRuleOutTest {
         SearchJudge whole =
                 new SearchJudge(FREE, CATALOG, List.of(rule), List.of(), SearchJudge.groups(TODAY), List.of());
         StackJudge judge = new QuickJudge(
-                whole, new StackVariants(DOCUMENT, FREE, CATALOG), List.of(rule), List.of(), false, Optional::empty);
+                whole,
+                new StackVariants(DOCUMENT, FREE, CATALOG),
+                List.of(rule),
+                List.of(),
+                QuickAsking.of(TODAY, DOCUMENT, FREE),
+                Optional::empty);
         return LongStream.range(0, StackSearch.count(FREE.sizes()).longValueExact())
                 .mapToObj(number -> judge.judge(StackSearch.texts(FREE.sizes(), BigInteger.valueOf(number))))
                 .anyMatch(judged -> judged.built() && judged.musts().get(0).met());

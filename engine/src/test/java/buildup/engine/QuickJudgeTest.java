@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -57,7 +58,7 @@ class QuickJudgeTest {
             """;
 
     /** The lines that ask for each figure of each sheet, whatever it is of. */
-    private static List<MustRule> everyFigure(Answers answers) {
+    private static List<MustRule> everyFigure(Answers answers, QuickAsking asking) {
         List<Scalar> lines = new ArrayList<>();
         for (Musts.Askable figure : Musts.askable(answers.sheets())) {
             lines.add(new Scalar((figure.word() + " <= 1 " + figure.unit()).strip(), new Mark("", 1, 1)));
@@ -74,7 +75,7 @@ class QuickJudgeTest {
             }
         }
         return Musts.rules(lines, answers.sheets(), answers.blocks().stack().lengths(), new Notices()).stream()
-                .filter(rule -> QuickFigures.depth(rule.figure(), false) != Depth.ALL)
+                .filter(rule -> QuickFigures.depth(rule.figure(), asking) != Depth.ALL)
                 .toList();
     }
 
@@ -83,13 +84,14 @@ class QuickJudgeTest {
         Catalog catalog = Catalog.builtIn();
         FreeSizes free = FreeSizes.read(document, catalog::usualCalls, new Notices());
         Answers start = Answer.of(document, catalog).known().orElseThrow();
-        List<MustRule> rules = everyFigure(start);
+        QuickAsking asking = QuickAsking.of(start, document, free);
+        List<MustRule> rules = everyFigure(start, asking);
         Set<Depth> depths = EnumSet.noneOf(Depth.class);
-        rules.forEach(rule -> depths.add(QuickFigures.depth(rule.figure(), false)));
+        rules.forEach(rule -> depths.add(QuickFigures.depth(rule.figure(), asking)));
         assertThat(depths).contains(Depth.BOXES, Depth.CONTACTS, Depth.WALK, Depth.SIGHT, Depth.LIGHT);
         SearchJudge whole = new SearchJudge(free, catalog, rules, List.of(), SearchJudge.groups(start), List.of());
         QuickJudge quick = new QuickJudge(
-                whole, new StackVariants(document, free, catalog), rules, List.of(), false, () -> Optional.empty());
+                whole, new StackVariants(document, free, catalog), rules, List.of(), asking, () -> Optional.empty());
         long count = StackSearch.count(free.sizes()).longValueExact();
         SplittableRandom random = new SplittableRandom(20);
         for (int i = 0; i < STACKS; i++) {
@@ -125,5 +127,22 @@ class QuickJudgeTest {
     @Test
     void on_a_solid_wall_each_figure_is_that_of_the_whole_answer() {
         sameFigures(CORNICE.replace("SOLID", "yes").replace("LEFT", "yes"));
+    }
+
+    /** The parts of the trim and how far they are off an order, where no piece may be left out. */
+    @Test
+    void of_named_parts_each_figure_is_that_of_the_whole_answer() {
+        String parts = "parts: { architrave: bead, frieze: frieze, cornice: [bed, soffit, fascia, crown, cap] }\n";
+        String yaml =
+                parts + CORNICE.replace("SOLID", "no").replace("LEFT", "no").replace("'one of [yes, no]'", "yes");
+        Document document = SearchedTest.document(yaml);
+        FreeSizes free = FreeSizes.read(document, Catalog.builtIn()::usualCalls, new Notices());
+        Answers start = Answer.of(document, Catalog.builtIn()).known().orElseThrow();
+        Set<String> asked = new TreeSet<>();
+        everyFigure(start, QuickAsking.of(start, document, free))
+                .forEach(rule ->
+                        asked.add(rule.figure().sheet() + " " + rule.figure().column()));
+        assertThat(asked).contains("proportion.parts share", "proportion.orders off");
+        sameFigures(yaml);
     }
 }

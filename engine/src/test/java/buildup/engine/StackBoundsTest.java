@@ -261,7 +261,12 @@ class StackBoundsTest {
             SearchJudge whole =
                     new SearchJudge(free, catalog, rules, List.of(), SearchJudge.groups(start.get()), List.of());
             QuickJudge judge = new QuickJudge(
-                    whole, new StackVariants(document, free, catalog), rules, List.of(), false, () -> Optional.empty());
+                    whole,
+                    new StackVariants(document, free, catalog),
+                    rules,
+                    List.of(),
+                    QuickAsking.of(start.get(), document, free),
+                    () -> Optional.empty());
             Told all = new Told(new ArrayList<>(), new ArrayList<>());
             for (int i = 0; i < BOXES; i++) {
                 holds(yaml, box(free.sizes()), free, rules, figures, judge, all);
