@@ -143,7 +143,8 @@ class NoticesGuideTest {
                 - A **problem** is wrong with what was drawn; the answer stands, and the exit code is 1.
                 - A **refusal** leaves out a figure that would be false; the exit code is 2.
 
-                Words in italics stand for names and figures. Figures are told in the unit of the document.
+                Words in italics stand for names and figures. Figures are told in inches, and in
+                millimeters where the document counts in millimeters or centimeters.
 
                 | code | level | when | what is said |
                 |---|---|---|---|

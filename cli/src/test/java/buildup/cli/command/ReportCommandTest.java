@@ -54,6 +54,32 @@ class ReportCommandTest {
         assertThat(ran.err()).contains("problem  stdin:5:5  bed: cuts 1/4 into 'frieze' (0.25 sq in).");
     }
 
+    /** Who writes centimeters reads millimeters, as on the tape: common practice, no source. */
+    @Test
+    void a_document_in_centimeters_is_told_in_millimeters() {
+        assertThat(Ran.report(SOUND.replace("title", "units: cm\ntitle").replace("3/4 x 5", "2 x 12.5"))
+                        .out())
+                .contains("Sizes in millimeters", "125 mm high, 20 mm out");
+    }
+
+    /** Two boards of 3 sq in, at 29.35 lb a cubic foot 1.22 lb a foot together: of 102 lb that is 83.4 ft. */
+    @Test
+    void how_long_a_bench_unit_two_people_lift_is_headed_as_a_length() {
+        Ran ran = Ran.report("""
+                wood: yellow-poplar
+                pieces:
+                  - { name: a, profile: board 3/4 x 4, back: wall, bottom: 0 }
+                  - { name: b, profile: board 3/4 x 4, back: a.face, bottom: 0 }
+                bench: { pair: [a, b] }
+                """);
+        assertThat(ran.out()
+                        .lines()
+                        .dropWhile(line -> !line.startsWith("BENCH UNITS"))
+                        .limit(8))
+                .anySatisfy(line -> assertThat(line).endsWith("that two"))
+                .anySatisfy(line -> assertThat(line).startsWith("pair").containsPattern("1\\.22 .*1000"));
+    }
+
     @Test
     void nothing_is_figured_of_a_refused_stack() {
         Ran ran = Ran.report("title: Nothing\nwood: yellow-poplar\npieces: []\n");

@@ -254,7 +254,7 @@ public final class OrderSheets {
                         Quantity.FORCE,
                         Rounding.UP,
                         step -> times(longest(step.unit()), weight(step.unit()) / FOOT))
-                .length("twoLift", "two people lift at best", step -> TWO_LIFT / weight(step.unit()) * FOOT)
+                .length("twoLift", "longest that two people lift", step -> TWO_LIFT / weight(step.unit()) * FOOT)
                 .sheet();
     }
 
