@@ -50,16 +50,13 @@ class RowsAddedOnStudsTest {
         }
     }
 
-    /** Studs every 24 from 12 on: a row every 16 would meet one of three. */
+    /** Studs every 24 from 12 on: a row every 16 would meet one of three. One that says no beginning is set out on them. */
     @Test
-    void a_row_that_is_offered_comes_with_where_it_begins_and_how_far_apart() {
+    void a_row_that_is_offered_stands_as_far_apart_as_the_studs_and_lands_on_them() {
         String yaml = rail("every: 24, first: 12");
         assertThat(Answered.because(yaml, Topic.STANDS)).contains("takes only").contains("times the loads");
         assertThat(Answered.cure(yaml, Topic.STANDS))
-                .startsWith("Drive ")
-                .contains("'first: 12' and 'spacing: 24'")
-                .doesNotContain("added to rail")
-                .endsWith("[tried]");
+                .matches("Drive .* through rail at .*, every 24 \\(holds .*\\. \\[tried\\]");
         String edited = Editor.edit(
                         "stack.yaml",
                         yaml,
@@ -67,5 +64,11 @@ class RowsAddedOnStudsTest {
                         new Notices())
                 .orElseThrow();
         assertThat(Answered.messages(Answered.of(edited), Level.PROBLEM)).isEmpty();
+        // studs at 12, 36, 60, 84, 108 and 132 of 150
+        assertThat(Answered.sound(edited).framing().landings())
+                .hasSize(2)
+                .allSatisfy(row -> assertThat(row.landed())
+                        .isEqualTo(6)
+                        .isEqualTo(row.places().size()));
     }
 }

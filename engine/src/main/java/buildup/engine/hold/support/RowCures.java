@@ -114,8 +114,7 @@ public final class RowCures {
         beside.addAll(rows);
         return places.of(piece).stream()
                 .filter(nail -> nail.joints().stream().anyMatch(joint -> joint.pull() > 0 && joint.far() == carrier))
-                .map(nail ->
-                        places.between(nail, Spacings.usual(nail.fastening().use()), beside))
+                .map(nail -> places.between(nail, places.spacings(nail).get(0), beside))
                 .flatMap(Optional::stream)
                 .findFirst()
                 .map(nail -> Stream.concat(rows.stream(), Stream.of(nail)).toList());
