@@ -3,6 +3,7 @@ package buildup.engine.judge.search;
 import buildup.engine.judge.choice.StackJudgment;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * One choice of all free sizes, judged.
@@ -49,6 +50,14 @@ public record Candidate(
     /** How many rules it does not meet. */
     public int unmet() {
         return judged.unmet();
+    }
+
+    /** The numbers of these rules. */
+    List<Integer> given() {
+        return IntStream.range(0, judged.musts().size())
+                .filter(i -> !judged.musts().get(i).met())
+                .boxed()
+                .toList();
     }
 
     private static int inOrder(List<Integer> one, List<Integer> other) {

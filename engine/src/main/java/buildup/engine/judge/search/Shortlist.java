@@ -1,8 +1,11 @@
 package buildup.engine.judge.search;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -17,7 +20,9 @@ final class Shortlist {
 
     private final TreeSet<Candidate> byScore = new TreeSet<>(Candidate.BY_SCORE);
     private final TreeSet<Candidate> byChange = new TreeSet<>(Candidate.BY_CHANGE);
-    private final TreeSet<Candidate> byUnmet = new TreeSet<>(Candidate.BY_UNMET);
+    /** Of those that give up fewest rules, by the rules that they give up, the one that misses these by least. */
+    private final Map<List<Integer>, Candidate> byUnmet = new HashMap<>();
+
     private final TreeSet<Candidate> unbuilt = new TreeSet<>(Candidate.BY_CHANGE);
     private long judged;
     private long built;
@@ -36,7 +41,25 @@ final class Shortlist {
             keep(byScore, candidate, KEPT);
             keep(byChange, candidate, KEPT);
         }
-        keep(byUnmet, candidate, 1);
+        near(candidate);
+    }
+
+    private void near(Candidate candidate) {
+        int fewest =
+                byUnmet.values().stream().mapToInt(Candidate::unmet).findAny().orElse(Integer.MAX_VALUE);
+        if (candidate.unmet() > fewest) {
+            return;
+        }
+        if (candidate.unmet() < fewest) {
+            byUnmet.clear();
+        }
+        byUnmet.merge(
+                candidate.given(),
+                candidate,
+                (one, other) -> Candidate.BY_UNMET.compare(one, other) <= 0 ? one : other);
+        if (byUnmet.size() > KEPT) {
+            byUnmet.values().remove(Collections.max(byUnmet.values(), Candidate.BY_SCORE));
+        }
     }
 
     private static void keep(NavigableSet<Candidate> kept, Candidate candidate, int most) {
@@ -55,7 +78,7 @@ final class Shortlist {
     /** One that may give up fewest rules; it is not counted. */
     void consider(Candidate candidate) {
         if (candidate.judged().built()) {
-            keep(byUnmet, candidate, 1);
+            near(candidate);
         }
     }
 
@@ -66,7 +89,7 @@ final class Shortlist {
         meeting += other.meeting;
         other.byScore.forEach(one -> keep(byScore, one, KEPT));
         other.byChange.forEach(one -> keep(byChange, one, KEPT));
-        other.byUnmet.forEach(one -> keep(byUnmet, one, 1));
+        other.byUnmet.values().forEach(this::near);
         other.unbuilt.forEach(one -> keep(unbuilt, one, 1));
         return this;
     }
@@ -106,8 +129,11 @@ final class Shortlist {
         return new ArrayList<>(order == Candidate.BY_CHANGE ? byChange : byScore);
     }
 
-    /** The one that gives up fewest rules. */
+    /**
+     * Those that give up fewest rules, for each choice of rules the one that misses them by least: the nearest to what is
+     * wished first, or else the least change.
+     */
     List<Candidate> nearest() {
-        return new ArrayList<>(byUnmet);
+        return byUnmet.values().stream().sorted(Candidate.BY_SCORE).toList();
     }
 }
