@@ -204,4 +204,20 @@ class FreeOfOtherKindsTest {
                 .extracting(change -> change.to())
                 .containsExactly("10:15");
     }
+
+    /** A block on the floor and a board on it: a load over the block brings nothing down, one past its edge tips the board. */
+    @Test
+    void what_nothing_brings_down_is_the_best_where_the_most_is_wished() {
+        String yaml = """
+                wood: red-oak
+                space: { floor: 0, wall: { solid: no } }
+                pieces:
+                  - { name: low, profile: board 3 x 6, face: 5, bottom: 0 }
+                  - { name: top, profile: board 1 x 8, lay: flat, face: 8, bottom: low.top }
+                loads: [{ name: books, on: top, out: "one of [6, 4], now 6", load: 1 }]
+                wish: [most load factor]
+                """;
+        SearchResult found = found(yaml);
+        assertThat(found.best().get(0).changes().get(0).to()).isEqualTo("4");
+    }
 }

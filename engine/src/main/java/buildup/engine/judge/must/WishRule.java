@@ -18,6 +18,9 @@ import java.util.function.Function;
  * @param weight beside other wishes
  */
 public record WishRule(String text, Mark mark, Aim aim, Optional<AskedFigure> figure, double target, double weight) {
+    /** More than any figure that something bounds; a number, so that it can be added to others. */
+    private static final double ENDLESS = 1e9;
+
     /** What is wished of a figure. */
     public enum Aim {
         /** As little as may be. */
@@ -53,10 +56,11 @@ public record WishRule(String text, Mark mark, Aim aim, Optional<AskedFigure> fi
     /**
      * The same by the figures themselves.
      *
-     * @param figures that its words leave
+     * @param figures that its words leave, infinite where nothing bounds one
      */
     public OptionalDouble far(Collection<Double> figures) {
-        return figures.stream().mapToDouble(this::far).filter(Double::isFinite).max();
+        double far = figures.stream().mapToDouble(this::far).max().orElse(Double.POSITIVE_INFINITY);
+        return far == Double.POSITIVE_INFINITY ? OptionalDouble.empty() : OptionalDouble.of(Math.max(far, -ENDLESS));
     }
 
     private double far(double figured) {

@@ -358,7 +358,7 @@ public final class SearchSheets {
         }
         MustResult must = held.result().get();
         if (must.told().isEmpty()) {
-            return Phrase.of("no such figure");
+            return Phrase.of(must.endless() ? "any" : "no such figure");
         }
         return Phrase.of(must.met() || held.wished() ? "{figure}" : "{figure}: no")
                 .with("figure", must.told().orElseThrow());
