@@ -7,6 +7,7 @@ import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Rip;
+import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
@@ -120,14 +121,33 @@ public record Halving(boolean level, double at) {
         return cuts(profile, places -> places);
     }
 
-    /** The same halfway between corners: a slot that is deep is shallow in either piece. */
+    /**
+     * The same halfway between corners, where all that they cross is straight and square to them: a slot that is deep is shallow
+     * in either piece, and a joint in a curve would show (common practice, no source).
+     */
     static List<Halving> between(Profile profile) {
+        Outline outline = profile.asRun();
         return cuts(
-                profile,
-                places -> IntStream.range(1, places.size())
-                        .mapToObj(i -> onRule((places.get(i - 1) + places.get(i)) / 2))
-                        .filter(place -> !places.contains(place))
-                        .toList());
+                        profile,
+                        places -> IntStream.range(1, places.size())
+                                .mapToObj(i -> onRule((places.get(i - 1) + places.get(i)) / 2))
+                                .filter(place -> !places.contains(place))
+                                .toList())
+                .stream()
+                .filter(cut -> outline.segments().stream().filter(cut::crosses).allMatch(cut::isSquareTo))
+                .toList();
+    }
+
+    private boolean crosses(Segment segment) {
+        Box box = segment.box();
+        return level
+                ? box.bottom() < at - Tolerance.TOUCHING && box.top() > at + Tolerance.TOUCHING
+                : box.back() < at - Tolerance.TOUCHING && box.face() > at + Tolerance.TOUCHING;
+    }
+
+    private boolean isSquareTo(Segment segment) {
+        Point way = segment.direction(0);
+        return segment instanceof Line && Math.abs(level ? way.x() : way.y()) < Tolerance.SAME_DIRECTION;
     }
 
     private static List<Halving> cuts(Profile profile, UnaryOperator<List<Double>> chosen) {

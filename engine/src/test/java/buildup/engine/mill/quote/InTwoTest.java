@@ -150,6 +150,23 @@ class InTwoTest {
                         + " 3/4'.");
     }
 
+    /** Its nose is an ovolo of 1, twice as deep as the head takes: halfway a joint would run through that. */
+    @Test
+    void no_molding_is_parted_in_a_curve_between_its_corners() {
+        Ordered order = Ordered.of("""
+                rates: round
+                head: flat
+                items:
+                  - { name: nosing, wood: white-oak, feet: 260, section: [out 1, drip 1/4 x 1/4, out to 4-1/2, up 3/8,
+                      ovolo in 1, in to 1/2, cove in down 1/2] }
+                """, ROUND + """
+                heads:
+                  - { name: flat, circle: 5, hook: 12, deepest: 1/2, speed: 6000, knives: 1, feed: 25 ft, widest: 9,
+                      corner: 1/16, stock: 6 }
+                """);
+        assertThat(said(order)).singleElement().asString().endsWith("or run it in two pieces.");
+    }
+
     /** Its upper piece is 2-1/2 thick below and 3/4 above: the outside head would cut 1-3/4. */
     @Test
     void a_piece_of_two_is_told_the_least_depth_and_not_to_be_run_in_two() {
