@@ -44,8 +44,8 @@ final class ShadowLine implements Bounder {
                 .toList();
         for (PlacedForms piece : pieces) {
             gaps.add(pieces.stream()
-                    .filter(other -> !other.name().equals(piece.name()))
-                    .map(other -> BoxGaps.of(other, piece))
+                    .filter(beside -> !beside.name().equals(piece.name()))
+                    .map(beside -> BoxGaps.of(beside, piece))
                     .toList());
         }
     }

@@ -12,11 +12,9 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -197,12 +195,16 @@ final class BoxWalk {
         if (open.count.compareTo(BigInteger.valueOf(leaf)) > 0) {
             int size = split(open.box);
             int middle = open.box.low(size) + open.box.width(size) / 2 - 1;
-            Map<Boolean, List<int[]>> tried =
-                    open.tried.stream().collect(Collectors.partitioningBy(choices -> choices[size] <= middle));
+            List<int[]> lower = open.tried.stream()
+                    .filter(choices -> choices[size] <= middle)
+                    .toList();
+            List<int[]> higher = open.tried.stream()
+                    .filter(choices -> choices[size] > middle)
+                    .toList();
             return new Taken(
                     List.of(
-                            open(open.box.with(size, open.box.low(size), middle), tried.get(true), number),
-                            open(open.box.with(size, middle + 1, open.box.high(size)), tried.get(false), number + 1)),
+                            open(open.box.with(size, open.box.low(size), middle), lower, number),
+                            open(open.box.with(size, middle + 1, open.box.high(size)), higher, number + 1)),
                     new Shortlist());
         }
         Shortlist judged = new Shortlist();
