@@ -30,7 +30,8 @@ class MustGuideTest {
 
             A line reads `figure [of piece[.member]] [over piece] [in light or season] [from eye] comparison value [within value]`, as
             `reveal of bead over frieze >= 1/4`. The comparison is one of `<=`, `>=`, `<`, `>`, `=`; `=` without `within` means within
-            1/256 in (1 % for shares, which are given in percent). Without a name that narrows it down, a line asks for the figure that meets it worst. Two words
+            1/256 in (1 % for shares, which are given in percent; a bare number up to 1 is refused, since
+            it may be either). Without a name that narrows it down, a line asks for the figure that meets it worst. Two words
             that are written the same are told apart by the names behind them, by the unit of the value, or by quotes around the first.
 
             Behind `of` may stand a piece, or a row by its own name, as `bite of apron nails`. Nails are those that are driven; one that

@@ -1,10 +1,21 @@
 package buildup.engine.judge.must;
 
+import buildup.shared.figure.Quantity;
 import buildup.shared.notice.Code;
 import buildup.shared.notice.Kind;
+import buildup.shared.notice.Notice;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** What there is to say of the lines under {@code must:}. */
 final class MustNotices {
+    private static final int HUNDRED = 100;
+
+    /** Decimals of a percentage that is offered. */
+    private static final int PLACES = 6;
+
     private static final String HOW = "Write 'figure of piece >= size', as 'reveal of bead over frieze >= 1/4 in'.";
 
     static final Code NOT_A_RULE_CODE = Code.of("not-a-rule", "A line under 'must:' cannot be read.");
@@ -16,8 +27,14 @@ final class MustNotices {
     static final Kind NOT_OF_THAT = NOT_A_RULE_CODE.refusal(
             "'{figure}' cannot be narrowed down that way.", "Name what its sheet is by: see 'Figures' in the guide.");
 
-    static final Kind NOT_A_VALUE = NOT_A_RULE_CODE.refusal(
+    private static final Kind NOT_A_VALUE = NOT_A_RULE_CODE.refusal(
             "'{value}' is not a value for '{figure}'.", "Give a value in the unit in which the figure is printed.");
+
+    private static final Kind BARE_SHARE = NOT_A_RULE_CODE.refusal(
+            "'{value}' for '{figure}' may be {whole} % or {part} %.", "Write '{whole} %' or '{part} %'.");
+
+    /** A share as a part of one, or in percent: up to 1 nobody knows which. */
+    private static final Pattern UP_TO_ONE = Pattern.compile("(\\d{1,9})/(\\d{1,9})|(\\d{0,9}\\.\\d{1,9}|1)");
 
     static final Kind WITHIN_WITHOUT_EQUAL =
             NOT_A_RULE_CODE.refusal("'{rule}': 'within' goes with '='.", "Take 'within' out, or write '='.");
@@ -70,4 +87,31 @@ final class MustNotices {
     static final Kind ENDLESS = MUST.problem("'{rule}' is not met: nothing bounds that figure.", "");
 
     private MustNotices() {}
+
+    /** A text that is no value of that quantity; of a bare share both of its readings are told. */
+    static Notice notAValue(String text, Quantity quantity, String figure) {
+        Matcher share = UP_TO_ONE.matcher(text.strip());
+        double part = quantity == Quantity.SHARE && share.matches() ? part(share) : 0;
+        if (part > 0 && part <= 1) {
+            return BARE_SHARE
+                    .with("value", text.strip())
+                    .with("figure", figure)
+                    .with("whole", plain(part * HUNDRED))
+                    .with("part", plain(part));
+        }
+        return NOT_A_VALUE.with("value", MustReader.shortened(text)).with("figure", figure);
+    }
+
+    private static double part(Matcher share) {
+        return share.group(1) == null
+                ? Double.parseDouble(share.group(0))
+                : Double.parseDouble(share.group(1)) / Double.parseDouble(share.group(2));
+    }
+
+    private static String plain(double number) {
+        return BigDecimal.valueOf(number)
+                .setScale(PLACES, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
+    }
 }

@@ -283,9 +283,7 @@ final class MustReader {
                 ? amount(within.group(2).strip(), quantity)
                 : OptionalDouble.of(comparison == MustRule.Relation.EQUAL ? usual(quantity) : 0);
         if (amount.isEmpty() || off.isEmpty() || off.getAsDouble() < 0) {
-            say(() -> MustNotices.NOT_A_VALUE
-                    .with("value", shortened(amount.isEmpty() ? value : within.group(2)))
-                    .with("figure", asked.word())
+            say(() -> MustNotices.notAValue(amount.isEmpty() ? value : within.group(2), quantity, asked.word())
                     .at(mark));
             return Optional.empty();
         }
@@ -340,7 +338,7 @@ final class MustReader {
         String unit = number.group(2).strip();
         boolean metric = unit.isEmpty() ? lengths.bareUnit().isMetric() : isUnit(unit, quantity, true);
         // shares are printed in percent: of half a percent that names none, a half may be meant
-        boolean doubtful = unit.isEmpty() && quantity == Quantity.SHARE && amount > 0 && amount < 1;
+        boolean doubtful = unit.isEmpty() && quantity == Quantity.SHARE && amount > 0 && amount <= 1;
         boolean fits = !doubtful && (unit.isEmpty() || metric || isUnit(unit, quantity, false));
         return fits ? OptionalDouble.of(quantity.held(amount, metric)) : OptionalDouble.empty();
     }

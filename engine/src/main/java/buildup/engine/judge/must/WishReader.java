@@ -70,9 +70,7 @@ final class WishReader {
         }
         OptionalDouble target = figures.amount(near.group(2), figure.get().quantity());
         if (target.isEmpty()) {
-            notices.add(MustNotices.NOT_A_VALUE
-                    .with("value", MustReader.shortened(near.group(2)))
-                    .with("figure", near.group(1))
+            notices.add(MustNotices.notAValue(near.group(2), figure.get().quantity(), near.group(1))
                     .at(mark));
             return Optional.empty();
         }

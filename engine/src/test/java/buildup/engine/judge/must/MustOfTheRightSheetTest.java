@@ -11,6 +11,7 @@ import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** Words that stand in several sheets, rows by their own names, and what the stack has none of. */
@@ -218,6 +219,25 @@ class MustOfTheRightSheetTest {
         assertThat(met(fire, "needs of shelf in IRC 2018 <= 20").figure())
                 .isPresent()
                 .isEqualTo(met(fire, "needs of shelf in IRC <= 20 in").figure());
+    }
+
+    /** A bare number up to 1 is a part of one to some and percent to others: nobody is to guess which. */
+    @Test
+    void of_a_bare_share_up_to_one_both_readings_are_told_and_nothing_is_nothing() {
+        for (var told : Map.of("0.5", "'50 %' or '0.5 %'", "1/2", "'50 %' or '0.5 %'", "1", "'100 %' or '1 %'")
+                .entrySet()) {
+            String yaml =
+                    shelf("frieze.top", "7-1/4") + "must: [share of frieze.face in noon <= " + told.getKey() + "]\n";
+            assertThat(answer(yaml).notices())
+                    .extracting(NoticeWords.INCHES::cure)
+                    .contains("Write " + told.getValue() + ".");
+        }
+        String within = shelf("frieze.top", "7-1/4") + "must: [share of frieze.face in noon = 50 % within 0.02]\n";
+        assertThat(answer(within).notices())
+                .extracting(NoticeWords.INCHES::message)
+                .contains("'0.02' for 'share' may be 2 % or 0.02 %.");
+        // 0 is none either way
+        assertThat(shelf("share of frieze.face in noon >= 0").met()).isTrue();
     }
 
     @Test
