@@ -25,7 +25,7 @@ import buildup.engine.hold.support.Supports;
 import buildup.engine.hold.support.Ties;
 import buildup.engine.hold.tolerance.ErrorStudy;
 import buildup.engine.hold.tolerance.Tolerances;
-import buildup.engine.judge.along.FigureCurve;
+import buildup.engine.judge.along.SizeCurves;
 import buildup.engine.judge.clearance.Clearance;
 import buildup.engine.judge.clearance.KeepingClear;
 import buildup.engine.judge.must.MustResult;
@@ -109,7 +109,7 @@ public final class Answers {
     private final LazyAnswer<Proportion> proportion;
     private final LazyAnswer<List<MustResult>> must;
     private final LazyAnswer<Verdict> verdict;
-    private final LazyAnswer<List<FigureCurve>> curves;
+    private final LazyAnswer<SizeCurves> curves;
 
     private final List<Notice> read;
     private final Optional<CureTrial> trial;
@@ -126,7 +126,7 @@ public final class Answers {
             Optional<List<Light>> lights,
             List<Notice> read,
             Optional<CureTrial> trial,
-            Function<Answers, List<FigureCurve>> curves) {
+            Function<Answers, SizeCurves> curves) {
         this.blocks = blocks;
         this.curves = new LazyAnswer<>(notices -> curves.apply(this));
         this.read = List.copyOf(read);
@@ -416,7 +416,7 @@ public final class Answers {
     }
 
     /** What is asked of the stack against each of its free sizes, all others as they are; none without a free size. */
-    public List<FigureCurve> curves() {
+    public SizeCurves curves() {
         return curves.answer();
     }
 

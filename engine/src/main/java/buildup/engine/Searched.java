@@ -1,8 +1,8 @@
 package buildup.engine;
 
 import buildup.catalog.Catalog;
-import buildup.engine.judge.along.FigureCurve;
 import buildup.engine.judge.along.FigureCurves;
+import buildup.engine.judge.along.SizeCurves;
 import buildup.engine.judge.along.WhyNot;
 import buildup.engine.judge.along.WhyNots;
 import buildup.engine.judge.bound.StackBounds;
@@ -121,9 +121,9 @@ public record Searched(
     }
 
     /** What is asked of a stack against each of its free sizes alone; height and projection where nothing is asked. */
-    static List<FigureCurve> curves(Answers start, Document document, FreeSizes free, Catalog catalog) {
+    static SizeCurves curves(Answers start, Document document, FreeSizes free, Catalog catalog) {
         if (free.sizes().isEmpty()) {
-            return List.of();
+            return SizeCurves.NONE;
         }
         SearchLines lines = SearchLines.of(start, new Notices());
         List<MustRule> rules = new ArrayList<>(lines.rules());

@@ -44,7 +44,8 @@ class FigureCurvesTest {
         return Answer.of(SearchedTest.document(yaml), Catalog.builtIn())
                 .known()
                 .orElseThrow()
-                .curves();
+                .curves()
+                .drawn();
     }
 
     private static FigureCurve curve(String yaml, String rule) {
@@ -143,5 +144,18 @@ class FigureCurvesTest {
     void a_stack_without_a_free_size_has_none() {
         assertThat(curves(SHELF.replace("\"between 1 and 11 by 1/4, now 4\"", "4")))
                 .isEmpty();
+    }
+
+    /** The board in two widths, the shelf to be left out: neither lies on a scale. */
+    @Test
+    void what_lies_on_no_scale_is_told_to_have_no_curve() {
+        String yaml = SHELF.replace("profile: board 3/4 x 8,", "profile: 'one of [board 3/4 x 8, board 3/4 x 9]',")
+                .replace("bottom: board.top }", "bottom: board.top, leave-out: 'one of [no, yes]' }");
+        assertThat(Answer.of(SearchedTest.document(yaml), Catalog.builtIn())
+                        .known()
+                        .orElseThrow()
+                        .curves()
+                        .without())
+                .containsExactly("pieces.board.profile", "pieces.shelf.leave-out");
     }
 }

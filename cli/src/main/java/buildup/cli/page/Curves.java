@@ -25,18 +25,27 @@ record Curves(Answers known, String key) {
                     + " the limit; the figure at a size is that of a report of the stack with that size.</p>\n";
 
     String html() {
-        Map<String, List<FigureCurve>> sizes = known.curves().stream()
+        List<String> without = known.curves().without();
+        Map<String, List<FigureCurve>> sizes = known.curves().drawn().stream()
                 .collect(Collectors.groupingBy(FigureCurve::place, LinkedHashMap::new, Collectors.toList()));
-        if (sizes.isEmpty()) {
+        if (sizes.isEmpty() && without.isEmpty()) {
             return "";
         }
         StringBuilder html = new StringBuilder("<section class=\"curves\" aria-labelledby=\"" + key
-                + "-curves\">\n<h2 id=\"" + key + "-curves\">Free sizes</h2>\n" + ALONE);
+                + "-curves\">\n<h2 id=\"" + key + "-curves\">Free sizes</h2>\n" + (sizes.isEmpty() ? "" : ALONE));
         int number = 0;
         for (Map.Entry<String, List<FigureCurve>> size : sizes.entrySet()) {
             html.append(size(key + "-curve-" + ++number, size.getKey(), size.getValue()));
         }
-        return html + "</section>\n";
+        return html + without(without) + "</section>\n";
+    }
+
+    /** The sizes without a slider, so that nobody looks for theirs. */
+    private static String without(List<String> places) {
+        return places.isEmpty()
+                ? ""
+                : "<p class=\"small\">Free too, without a slider: " + Html.text(String.join(", ", places))
+                        + ". Sliders are for sizes on a scale, six at most; 'search' tries all that is free.</p>\n";
     }
 
     private static String size(String id, String place, List<FigureCurve> curves) {

@@ -158,4 +158,27 @@ class PageTest {
         byte[] digest = MessageDigest.getInstance("SHA-256").digest(text.getBytes(UTF_8));
         return "sha256-" + Base64.getEncoder().encodeToString(digest);
     }
+
+    @Test
+    void what_is_free_and_has_no_slider_is_named() {
+        String stack = """
+                title: Shelf
+                wood: yellow-poplar
+                sizes: { out: OUT }
+                space: { wall: { solid: no } }
+                pieces:
+                  - { name: board, profile: PROFILE, back: wall, bottom: 0 }
+                  - { name: shelf, section: [out out, up 3/4], back: wall, bottom: board.top }
+                """;
+        String one = "board 3/4 x 8";
+        String either = "'one of [board 3/4 x 8, board 3/4 x 9]'";
+        String range = "'between 1 and 3 by 1'";
+        String none = Page.of(Typed.of(stack.replace("OUT", "2").replace("PROFILE", one)));
+        String both = Page.of(Typed.of(stack.replace("OUT", range).replace("PROFILE", either)));
+        String alone = Page.of(Typed.of(stack.replace("OUT", "2").replace("PROFILE", either)));
+        String named = "Free too, without a slider: pieces.board.profile.";
+        assertThat(both).contains(named).contains("<input type=\"range\"");
+        assertThat(alone).contains(named).doesNotContain("<input type=\"range\" id=\"a-curve");
+        assertThat(none).doesNotContain("without a slider").doesNotContain("Free sizes</h2>");
+    }
 }

@@ -42,25 +42,32 @@ public final class FigureCurves {
     }
 
     /**
-     * The curves of all rules along each size that lies on a scale, size by size.
+     * The curves of all rules along each size that lies on a scale, size by size, and which sizes have none.
      *
      * @param held so many rules, the first, have to be met
      * @param judge of a stack by these rules
      * @param unit of the document
      */
-    public static List<FigureCurve> of(
+    public static SizeCurves of(
             List<FreeSize> sizes, List<MustRule> rules, int held, StackJudge judge, LengthUnit unit) {
         ChoiceSpace space = new ChoiceSpace(sizes);
         FigureCurves curves = new FigureCurves(space, rules, judge);
         List<Turning> turns =
                 new Turnings(space, rules.subList(0, held), judge, unit, (long) MOST_PLACES * sizes.size()).all();
-        return IntStream.range(0, sizes.size())
+        List<Integer> drawn = IntStream.range(0, sizes.size())
                 .filter(size ->
                         sizes.get(size).scaled() && sizes.get(size).choices().size() > 1)
                 .limit(MOST_SIZES)
                 .boxed()
-                .flatMap(size -> curves.along(size, held, turns).stream())
                 .toList();
+        return new SizeCurves(
+                drawn.stream()
+                        .flatMap(size -> curves.along(size, held, turns).stream())
+                        .toList(),
+                IntStream.range(0, sizes.size())
+                        .filter(size -> !drawn.contains(size))
+                        .mapToObj(size -> sizes.get(size).place())
+                        .toList());
     }
 
     private List<FigureCurve> along(int size, int held, List<Turning> turns) {
