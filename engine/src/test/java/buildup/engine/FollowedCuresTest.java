@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.engine.judge.verdict.Topic;
 import buildup.shared.document.edit.Editor;
+import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.NoticeWords;
@@ -292,6 +293,23 @@ class FollowedCuresTest {
         assertThat(both).contains("first: ");
         assertThat(problems(both, "no-backing")).isEmpty();
         assertThat(problems(both, "nails-that-cross")).isEmpty();
+    }
+
+    /** A brad down through a cove into the base under it leans toward the room: -10 degrees, as a row has it. */
+    @Test
+    void the_angle_of_a_nail_is_told_with_its_sign() {
+        String cap = "wood: check-wood\nspace: { floor: 0, ceiling: 96, wall: { covering: 1/2 } }\npieces:\n"
+                + "  - { name: base, kind: framing, profile: board 3/4 x 7-1/4, back: wall, bottom: floor }\n"
+                + "  - { name: base cap, profile: cove-bed 1 x 1, back: wall, bottom: base.top }\nfastenings:\n"
+                + "  - { name: bc, piece: base cap, use: 18 ga x 1, at: { up: 8-1/8 }, spacing: 16 }\n";
+        assertThat(problems(cap, "nail-too-short")).singleElement().satisfies(notice -> {
+            assertThat(notice.changes())
+                    .filteredOn(change -> change.place().endsWith(".angle"))
+                    .singleElement()
+                    .satisfies(change -> assertThat(NoticeWords.INCHES.cure(notice))
+                            .contains("angle " + change.typed(LengthUnit.INCH) + "°"));
+        });
+        assertThat(problems(followed(cap, "nail-too-short"), "nail-too-short")).isEmpty();
     }
 
     /** A crown let down on a block: what stands behind it cannot be set by the crown, since the crown would sit on it. */

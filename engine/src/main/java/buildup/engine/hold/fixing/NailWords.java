@@ -49,9 +49,15 @@ final class NailWords {
         return use.fastener().kind() == Fastener.Kind.NAIL ? "nail" : "screw";
     }
 
+    /** How far from square, either way. */
     static Figure angle(double degrees) {
+        return typed(Math.abs(degrees));
+    }
+
+    /** The angle as a row has it, with its sign. */
+    static Figure typed(double degrees) {
         boolean whole = Math.abs(degrees - Math.rint(degrees)) < 0.05;
-        return Figure.angle(Math.abs(degrees)).rounded(Rounding.decimals(whole ? 0 : 1));
+        return Figure.angle(degrees).rounded(Rounding.decimals(whole ? 0 : 1));
     }
 
     /** Up or down; on a level face toward the wall or away from it. */

@@ -102,7 +102,7 @@ public final class RowEdits {
                                 ? Phrase.of(", angle {angle}")
                                         .with(
                                                 "angle",
-                                                NailWords.angle(nail.fastening().angle()))
+                                                NailWords.typed(nail.fastening().angle()))
                                 : Phrase.of(""));
         List<Change> changes = new ArrayList<>(List.of(
                 use(cut),

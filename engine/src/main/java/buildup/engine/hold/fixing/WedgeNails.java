@@ -141,7 +141,7 @@ final class WedgeNails {
                 .with(
                         "tilt",
                         tilts
-                                ? Phrase.of(", angle {angle}").with("angle", NailWords.angle(shot.angle()))
+                                ? Phrase.of(", angle {angle}").with("angle", NailWords.typed(shot.angle()))
                                 : Phrase.of(""));
         List<Change> changes = new ArrayList<>(List.of(
                 Change.last("fastenings", name),
