@@ -220,4 +220,20 @@ class FreeOfOtherKindsTest {
         SearchResult found = found(yaml);
         assertThat(found.best().get(0).changes().get(0).to()).isEqualTo("4");
     }
+
+    @Test
+    void of_what_nothing_bounds_it_is_not_said_that_no_stack_has_the_figure() {
+        String yaml = """
+                wood: red-oak
+                space: { floor: 0, wall: { solid: no } }
+                pieces: [{ name: low, profile: board 3 x 6, face: 5, bottom: 0 }]
+                loads: [{ name: books, on: low, out: "between 3 and 4 by 1/2, now 3", load: 1 }]
+                """;
+        List<WhyNot> why = SearchedTest.search(yaml, SearchLimits.of(100), Optional.of("load factor >= 2"))
+                .why()
+                .orElseThrow();
+        assertThat(WhyNot.said(why))
+                .extracting(FigurePrinter.INCHES::print)
+                .containsExactly("'load factor >= 2' is met today.", "It does not hang on loads.books.out.");
+    }
 }

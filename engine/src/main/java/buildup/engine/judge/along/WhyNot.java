@@ -104,7 +104,7 @@ public record WhyNot(
     /** The answer to a question why, in one or two sentences. */
     public static List<Phrase> said(List<WhyNot> why) {
         boolean today = why.get(0).today();
-        if (why.stream().noneMatch(WhyNot::isKnown)) {
+        if (why.stream().noneMatch(one -> one.isKnown() || one.meets().isPresent())) {
             return List.of(NO_FIGURE.with("rule", why.get(0).rule().text()));
         }
         List<String> helps = why.stream()
