@@ -39,13 +39,13 @@ public final class Nearest {
                 .or(() -> fewest);
     }
 
-    /** The only word of which some parts, as blanks and hyphens divide it, are the very ones asked for. */
+    /** The only word of which some parts, as blanks and hyphens divide it, are the very ones asked for: two, since one says little. */
     private static Optional<String> holding(String low, Collection<String> known) {
         List<String> parts = parts(low);
         List<String> all = known.stream()
                 .filter(word -> word.length() <= LONGEST_WORD)
                 .filter(word ->
-                        !parts.isEmpty() && parts(word.toLowerCase(Locale.ROOT)).containsAll(parts))
+                        parts.size() > 1 && parts(word.toLowerCase(Locale.ROOT)).containsAll(parts))
                 .distinct()
                 .toList();
         return all.size() == 1 ? Optional.of(all.get(0)) : Optional.empty();

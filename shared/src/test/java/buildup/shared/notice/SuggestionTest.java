@@ -39,7 +39,12 @@ class SuggestionTest {
         assertThat(Suggestion.nearest("white-pine", woods)).contains("eastern-white-pine");
         assertThat(Suggestion.nearest("White Pine", woods)).contains("eastern-white-pine");
         assertThat(Suggestion.nearest("white-fur", woods)).contains("white-fir");
-        assertThat(Suggestion.nearest("oak", woods)).as("there are two").isEmpty();
+        assertThat(Suggestion.nearest("pine", woods))
+                .as("one word may be meant otherwise")
+                .isEmpty();
+        assertThat(Suggestion.nearest("white-pine", List.of("eastern-white-pine", "western-white-pine", "white-fir")))
+                .as("two hold it")
+                .contains("white-fir");
         assertThat(Suggestion.nearest("bass-wood", woods)).contains("basswood");
     }
 
