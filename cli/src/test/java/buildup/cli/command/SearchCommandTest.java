@@ -109,4 +109,30 @@ class SearchCommandTest {
         assertThat(ran.code()).isEqualTo(2);
         assertThat(ran.err()).contains("'lip' does not say which size is free.");
     }
+
+    /** A shop measures lengths: an angle and a share have no size on a rule, and no empty column for one. */
+    @Test
+    void only_lengths_are_told_a_shop_size() {
+        String cornice = "../catalog/demo/reading-room-cornice.yaml";
+        Ran angle = Ran.of(
+                "search",
+                cornice,
+                "--free",
+                "lights.drafting.altitude=between 20 and 60 by 2, now 36",
+                "--must",
+                "share of frieze.face in drafting <= 50 %");
+        // told in degrees, see the guide: it turns at 26.2
+        assertThat(angle.out())
+                .contains("WHERE A RULE TURNS")
+                .contains("26.2\u00b0")
+                .doesNotContain(" shop ");
+        Ran lip = Ran.of(
+                "search",
+                cornice,
+                "--free",
+                "sizes.lip=between 1/2 and 1-1/4 by 1/16, now 1",
+                "--must",
+                "share of frieze.face in drafting <= 75 %");
+        assertThat(lip.out()).containsPattern("turns +shop ");
+    }
 }

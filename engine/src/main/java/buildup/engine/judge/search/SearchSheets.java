@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** What a search has found, as sheets. */
 public final class SearchSheets {
@@ -114,14 +115,19 @@ public final class SearchSheets {
                 .measure("seconds", "seconds", Quantity.COUNT, sheets -> Math.floor(seconds))
                 .json()
                 .tableOfEach(
-                        "turning",
-                        "WHERE A RULE TURNS, each size alone, all others as they are",
-                        "turning.key",
-                        "turning.rule",
-                        "turning.at",
-                        "turning.shop",
-                        "turning.met")
+                        "turning", "WHERE A RULE TURNS, each size alone, all others as they are", turningColumns(all))
                 .sheet();
+    }
+
+    /** What is no length is found on no rule: where only such sizes turn, no column is kept for a shop size. */
+    private static String[] turningColumns(List<SearchSheets> all) {
+        boolean shop = all.stream()
+                .flatMap(sheets -> sheets.result.turning().stream())
+                .anyMatch(turn -> turn.quantity() == Quantity.LENGTH);
+        return Stream.of("key", "rule", "at", "shop", "met")
+                .filter(column -> shop || !column.equals("shop"))
+                .map(column -> "turning." + column)
+                .toArray(String[]::new);
     }
 
     private static Quantity counted(SearchSheets sheets) {
