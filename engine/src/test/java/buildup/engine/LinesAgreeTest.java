@@ -55,6 +55,23 @@ class LinesAgreeTest {
                 .startsWith("'rail': return 1/2 long and 3/4 thick: cannot be mitered.");
     }
 
+    /** Two boards 1/4 apart, seen from 60 out: a rule that asks for the gap judges it, and the row does not deny that it is seen. */
+    @Test
+    void a_joint_that_a_rule_judges_is_not_told_as_unseen() {
+        String apart = "wood: check-wood\nspace: { floor: -60, wall: { solid: no } }\n"
+                + "eyes: [ { name: low, distance: 60, height: -20 } ]\npieces:\n"
+                + "  - { name: case, kind: framing, section: [out 10, up 60], face: wall, top: 6 }\n"
+                + "  - { name: low board, profile: board 3/4 x 2-1/2, back: wall, bottom: 0 }\n"
+                + "  - { name: high board, profile: board 3/4 x 2-1/2, back: wall, bottom: 2-3/4 }\n";
+        assertThat(Answered.messages(Answered.of(apart), Level.PROBLEM))
+                .anyMatch(said -> said.contains("A gap of 1/4 stands open"));
+        String judged = apart + "must: [ gap of low board over high board <= 1/2 ]\n";
+        assertThat(Answered.messages(Answered.of(judged), Level.PROBLEM)).isEmpty();
+        assertThat(Answered.row(judged, Topic.SEEN).answer()).isEqualTo(Reply.YES);
+        assertThat(Answered.because(judged, Topic.SEEN))
+                .isEqualTo("no raw wood is seen; the joints that stand open were meant, or 'must' asks for them");
+    }
+
     @Test
     void a_return_that_a_casing_covers_whole_is_not_cut() {
         String covered = rail("return", ", casing: 1-1/2");

@@ -17,6 +17,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The figures that the sheets of a stack hold, and the names in them. */
 final class KnownFigures {
@@ -268,13 +269,25 @@ final class KnownFigures {
         for (Sheet sheet : sheets) {
             // a light that cannot shine, or an eye that cannot see, has a row in that sheet alone
             boolean all = sheet.key().equals(ALL_OF.get(role));
-            List<String> keys = all ? List.of(NAME) : role.columns(sheet);
+            List<String> keys = all ? List.of(NAME) : withEither(sheet, role.columns(sheet));
             keys.forEach(column -> sheet.rows().forEach(row -> {
                 add(sheet.cell(row, column), names);
                 edition(sheet, row, sheet.cell(row, column)).ifPresent(names::add);
             }));
         }
         return names;
+    }
+
+    /** Some columns of a sheet, and where a name in one of them may as well stand in another, that other too. */
+    private static List<String> withEither(Sheet sheet, List<String> keys) {
+        boolean either = sheet.columns().stream().anyMatch(column -> column.either() && keys.contains(column.key()));
+        return Stream.concat(
+                        keys.stream(),
+                        sheet.columns().stream()
+                                .filter(column -> either && column.either())
+                                .map(Column::key))
+                .distinct()
+                .toList();
     }
 
     /** The names of that role in the sheets that hold a figure of that word; those of any sheet where none has one. */

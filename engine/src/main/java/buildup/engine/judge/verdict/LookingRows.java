@@ -217,7 +217,8 @@ final class LookingRows {
         if (said.isEmpty()) {
             return facts.sights().isEmpty()
                     ? Optional.empty()
-                    : Optional.of(Ruling.yes(Topic.SEEN, VerdictWords.HIDDEN));
+                    : Optional.of(Ruling.yes(
+                            Topic.SEEN, openIsSeen() ? VerdictWords.HIDDEN_BUT_JOINTS : VerdictWords.HIDDEN));
         }
         Ruling look = Ruling.of(Topic.SEEN, Reply.LOOK, VerdictWords.REVEALS.with("all", Listing.commas(said)));
         return Optional.of(looks.stream()
@@ -232,6 +233,10 @@ final class LookingRows {
                         .orElse(look)
                         .figure(Figure.length(worst.seen())))
                 .orElse(look));
+    }
+
+    private boolean openIsSeen() {
+        return facts.joints().open().stream().anyMatch(joint -> !joint.eyes().isEmpty());
     }
 
     private List<Phrase> ofNoSize() {

@@ -61,6 +61,10 @@ final class VerdictWords {
 
     static final Phrase HIDDEN = Phrase.of("no raw wood and no open joint is seen");
 
+    /** Where a joint is seen that stands open, and nothing is wrong with that. */
+    static final Phrase HIDDEN_BUT_JOINTS =
+            Phrase.of("no raw wood is seen; the joints that stand open were meant, or 'must' asks for them");
+
     static final Phrase RAW_ON_THE_WAY =
             Phrase.of("{piece}: up to {most} of raw wood from {first} off the wall on, walking up {approach}");
 

@@ -27,7 +27,7 @@ public final class JointFaults {
             Section section, Joints joints, List<Eye> eyes, Set<List<String>> meant, boolean told, Notices notices) {
         List<OpenJoint> wrong = joints.open().stream()
                 .filter(joint -> joint.seen() && !joint.meant())
-                .filter(joint -> !meant.contains(List.of(section.name(joint.piece()), section.name(joint.other()))))
+                .filter(joint -> !names(section, joint, meant))
                 .toList();
         JointCures cures = new JointCures(section, eyes, wrong);
         wrong.forEach(joint -> {
@@ -36,6 +36,13 @@ public final class JointFaults {
         });
         joints.unseen().forEach(piece -> add(section, JointNotices.UNSEEN.notice(), piece, notices));
         return wrong;
+    }
+
+    /** Whether a joint is among some pairs of names, whichever of the two is named first. */
+    private static boolean names(Section section, OpenJoint joint, Set<List<String>> pairs) {
+        String piece = section.name(joint.piece());
+        String other = section.name(joint.other());
+        return pairs.contains(List.of(piece, other)) || pairs.contains(List.of(other, piece));
     }
 
     private static Notice open(Section section, OpenJoint joint) {
