@@ -157,7 +157,7 @@ public record BesideTables(FigurePrinter printer) {
         for (Pair pair : pairs) {
             for (int i : heads.figures()) {
                 Column column = pair.columns().get(i);
-                if (!pair.cellOfA(i).isNone() || !pair.cellOfB(i).isNone()) {
+                if (!Cell.isNone(pair.cellOfA(i)) || !Cell.isNone(pair.cellOfB(i))) {
                     rows.add(List.of(
                             TableCell.of(cells.heading(column)),
                             Cells.inOne(cells.cells(column, pair.cellOfA(i))),

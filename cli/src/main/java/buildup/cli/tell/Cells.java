@@ -149,7 +149,7 @@ record Cells(FigurePrinter printer) {
         List<String> parts = new ArrayList<>();
         for (int i = 0; i < nested.columns().size(); i++) {
             Column column = nested.columns().get(i);
-            if (column.shown() != Column.Shown.JSON && !row.cells().get(i).isNone()) {
+            if (column.shown() != Column.Shown.JSON && !Cell.isNone(row.cells().get(i))) {
                 parts.add(cells(column, row.cells().get(i)).map(TableCell::text).collect(Collectors.joining(", ")));
             }
         }

@@ -91,8 +91,7 @@ public record SheetTables(FigurePrinter printer) {
     private static List<Row> lines(Sheet sheet, Layout layout, List<ColumnSource> sources, List<Row> all) {
         Stream<Row> shown = all.stream()
                 .filter(row -> belongs(sheet, layout, row))
-                .filter(row ->
-                        sources.stream().anyMatch(source -> !source.cell(row).isNone()));
+                .filter(row -> sources.stream().anyMatch(source -> !Cell.isNone(source.cell(row))));
         return layout.each()
                 .flatMap(sheet::at)
                 .map(at -> shown.flatMap(row -> each(row, at)))
@@ -111,7 +110,7 @@ public record SheetTables(FigurePrinter printer) {
         if (cell instanceof Cell.Decimal number) {
             return Math.abs(number.amount()) > Tolerance.COINCIDENT;
         }
-        return cell instanceof Cell.Flag flag ? flag.yes() : !cell.isNone();
+        return cell instanceof Cell.Flag flag ? flag.yes() : !Cell.isNone(cell);
     }
 
     private static Stream<Row> each(Row row, int at) {
@@ -174,7 +173,7 @@ public record SheetTables(FigurePrinter printer) {
             for (ColumnSource source : sources) {
                 TableCell told = Cells.inOne(cells.cells(source.column(), source.cell(row)));
                 // a list without names says nothing to people
-                if (!source.cell(row).isNone() && !told.text().isEmpty()) {
+                if (!Cell.isNone(source.cell(row)) && !told.text().isEmpty()) {
                     lines.add(List.of(TableCell.of(cells.heading(source.column())), told));
                 }
             }

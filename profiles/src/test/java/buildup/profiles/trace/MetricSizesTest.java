@@ -12,11 +12,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** A molding that was drawn in millimeters has its sizes on those: common practice, no source. */
+@Tag("sampled")
 class MetricSizesTest {
+    private static final int TRACINGS = Integer.getInteger("buildup.metric.tracings", 3);
+
     /** A foot 12 out and 10 up, a cove of 15, a fillet of 3, a face of 5, an ovolo of 10; traced by a hand that shakes. */
     private static List<Point> traced(double unit, double scatter, long seed) {
         List<Point> points = new ArrayList<>();
@@ -77,7 +81,7 @@ class MetricSizesTest {
     void sizes_are_read_in_whole_millimeters_or_as_they_lie_and_on_no_other_step(double scatter) {
         int whole = 0;
         int all = 0;
-        for (int seed = 0; seed < 10; seed++) {
+        for (int seed = 0; seed < TRACINGS; seed++) {
             for (double size : sizes(read(traced(1, scatter, seed), LengthUnit.MILLIMETER), 1 / 25.4)) {
                 all++;
                 boolean there = Math.abs(size - Math.rint(size)) < 1e-3;
@@ -94,7 +98,7 @@ class MetricSizesTest {
     @ParameterizedTest
     @ValueSource(doubles = {0.03, 0.06, 0.15})
     void a_molding_of_inches_keeps_them_however_it_is_told(double scatter) {
-        for (int seed = 0; seed < 10; seed++) {
+        for (int seed = 0; seed < TRACINGS; seed++) {
             List<Point> points = traced(25.4 / 16, scatter, seed);
             assertThat(read(points, LengthUnit.MILLIMETER)).isEqualTo(read(points, LengthUnit.INCH));
         }

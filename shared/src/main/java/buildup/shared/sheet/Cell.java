@@ -18,9 +18,9 @@ public sealed interface Cell {
      */
     record None(OptionalDouble means) implements Cell {}
 
-    /** Whether nothing is written of it. */
-    default boolean isNone() {
-        return this instanceof None;
+    /** Whether nothing is written of a cell. */
+    static boolean isNone(Cell cell) {
+        return cell instanceof None;
     }
 
     /** A number in the unit of its quantity; finite. */

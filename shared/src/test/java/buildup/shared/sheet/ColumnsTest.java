@@ -59,7 +59,7 @@ class ColumnsTest {
     void what_is_not_there_leaves_its_cell_empty() {
         Row second = sheet().rows().get(1);
         assertThat(sheet().cell(second, "piece")).isEqualTo(Cell.NONE);
-        assertThat(sheet().cell(second, "width").isNone()).isTrue();
+        assertThat(Cell.isNone(sheet().cell(second, "width"))).isTrue();
         assertThat(sheet().cell(second, "note")).isEqualTo(Cell.NONE);
         assertThat(sheet().cell(second, "gap")).isEqualTo(Cell.NONE);
         assertThat(sheet().cell(second, "first")).isEqualTo(Cell.NONE);

@@ -29,7 +29,7 @@ import org.junit.jupiter.api.Test;
 @Tag("sampled")
 class FreeSizesReadBackTest {
     /** One key in so many is asked. */
-    private static final int SHARE = Integer.getInteger("buildup.odd.values", 0) > 0 ? 1 : 12;
+    private static final int SHARE = Integer.getInteger("buildup.odd.values", 0) > 0 ? 1 : 48;
 
     /** Keys whose values are held as fractions of their kind alone: one that writes decimals alone is always asked. */
     private static final Set<String> ALWAYS =
