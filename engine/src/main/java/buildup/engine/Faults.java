@@ -60,7 +60,7 @@ record Faults(Map<Key, Double> gravest) {
         return hold(notice)
                 && (now.isEmpty()
                         || now.getAsDouble() <= before * TENTH
-                        || length && now.getAsDouble() < before + STEP - Tolerance.SAME_SIZE);
+                        || (length && now.getAsDouble() < before + STEP - Tolerance.SAME_SIZE));
     }
 
     /** Whether all of the others are among them. */

@@ -30,6 +30,9 @@ final class Ripping {
     /** Lots that are laid out again and again, before the best of them must do. */
     private static final int MOST_LAID_OUT = 250;
 
+    /** And so many more with lengths that are not bought for each of them. */
+    private static final int MOST_SPARED = 60;
+
     /** Larger jobs fill their boards without cutting two widths from one strip. */
     private static final int MOST_PIECES = 60;
 
@@ -43,6 +46,7 @@ final class Ripping {
     private Laid best;
     private long least;
     private int laidOut;
+    private int most = MOST_LAID_OUT;
 
     private Ripping(Shop shop, LotSolver desk, BoardGroup group) {
         this.shop = shop;
@@ -103,6 +107,7 @@ final class Ripping {
         starts().stream().takeWhile(start -> !done()).map(this::lay).forEach(starts::add);
         starts.sort(this::compare);
         starts.stream().takeWhile(start -> !done()).forEach(this::follow);
+        spare();
         long over = Math.max(0, aim.taken(best.sticks()) - least);
         return new Ripped(
                 best,
@@ -158,7 +163,24 @@ final class Ripping {
                 .toList();
     }
 
-    /** Betters a way by one length less, for all lots and for each, then lot by lot, round after round, as long as something is won. */
+    /** Betters the best by lengths that are bought for other lots alone, as long as something is won. */
+    private void spare() {
+        most = laidOut + MOST_SPARED;
+        Laid before;
+        do {
+            before = best;
+            for (Lot lot : group.lots()) {
+                for (int length : lengths(List.of(lot))) {
+                    better(best, best.way().without(lot, length));
+                }
+            }
+            if (compare(best, before) < 0) {
+                follow(best);
+            }
+        } while (compare(best, before) < 0);
+    }
+
+    /** Betters a way by one length less, then lot by lot, round after round, as long as something is won. */
     private void follow(Laid start) {
         Laid here = start;
         Laid before;
@@ -169,9 +191,6 @@ final class Ripping {
             }
             for (Lot lot : group.lots()) {
                 here = better(here, fillingGaps(here, lot));
-                for (int length : lengths(List.of(lot))) {
-                    here = better(here, here.way().without(lot, length));
-                }
             }
         } while (compare(here, before) < 0);
     }
@@ -221,7 +240,7 @@ final class Ripping {
     }
 
     private boolean done() {
-        return aim.taken(best.sticks()) <= least + least / ENOUGH || laidOut > MOST_LAID_OUT || !tries.mayTry();
+        return aim.taken(best.sticks()) <= least + least / ENOUGH || laidOut > most || !tries.mayTry();
     }
 
     private Laid lay(Way other) {
