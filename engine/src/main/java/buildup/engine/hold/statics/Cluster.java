@@ -86,6 +86,7 @@ public final class Cluster {
     }
 
     /** Two fasteners that are alike in all are two; the forces of each follow each other. */
+    @SuppressWarnings("ReferenceEquality")
     private static List<List<Integer>> ties(List<Force> forces) {
         List<List<Integer>> ties = new ArrayList<>();
         Tie last = null;

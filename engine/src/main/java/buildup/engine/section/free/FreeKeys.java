@@ -60,7 +60,7 @@ final class FreeKeys {
      * @param place keys and names from the top down with dots between them
      */
     static Quantity quantity(String place) {
-        String[] keys = place.split("\\.");
+        String[] keys = place.split("\\.", -1);
         // a member of a piece goes by whatever name it has, and where it is to lie is a length
         boolean member = keys.length > 2 && keys[keys.length - 2].equals("at");
         String two = keys.length > 1 ? keys[0] + "." + keys[1] : keys[0];
