@@ -42,8 +42,9 @@ record NoticeChanges(Comparison comparison, FigurePrinter printer) {
         for (Pair pair : comparison.pairs(Comparison.NOTICES)) {
             Key key = new Key(pair.names(), met.merge(pair.names(), 1, Integer::sum) - 1);
             // one that is only told of another eye, row or run stays: where it was told of before is behind it
+            List<Key> last = gone.getOrDefault(key.kind(), List.of());
             boolean turned = !pair.both()
-                    && gone.getOrDefault(key.kind(), List.of()).size() == 1
+                    && last.size() == 1
                     && come.getOrDefault(key.kind(), List.of()).size() == 1;
             // of a note that stays, how much is no news
             if (!pair.names().get(0).equals(level) || pair.alike() || (pair.both() && level.equals("note"))) {
@@ -51,10 +52,10 @@ record NoticeChanges(Comparison comparison, FigurePrinter printer) {
             }
             if (turned) {
                 if (pair.a().isEmpty()) {
-                    Optional<String> last = said(before, gone.get(key.kind()).get(0));
+                    Optional<String> then = said(before, last.get(0));
                     said(after, key)
                             .ifPresent(now -> lines.add("still a " + level + ": " + now
-                                    + last.map(then -> " (before: " + then + ")")
+                                    + then.map(words -> " (before: " + words + ")")
                                             .orElse("")));
                 }
             } else if (pair.a().isEmpty()) {
