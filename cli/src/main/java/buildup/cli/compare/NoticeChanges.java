@@ -29,18 +29,21 @@ record NoticeChanges(Comparison comparison, FigurePrinter printer) {
         Map<List<String>, Integer> met = new HashMap<>();
         Map<List<String>, List<Key>> gone = new HashMap<>();
         Map<List<String>, List<Key>> come = new HashMap<>();
+        List<Pair> pairs = comparison.pairs(Comparison.NOTICES);
+        List<Key> keys = new ArrayList<>();
         List<String> lines = new ArrayList<>();
-        for (Pair pair : comparison.pairs(Comparison.NOTICES)) {
+        for (Pair pair : pairs) {
             Key key = new Key(pair.names(), met.merge(pair.names(), 1, Integer::sum) - 1);
+            keys.add(key);
             if (!pair.both()) {
                 (pair.a().isEmpty() ? come : gone)
                         .computeIfAbsent(key.kind(), any -> new ArrayList<>())
                         .add(key);
             }
         }
-        met.clear();
-        for (Pair pair : comparison.pairs(Comparison.NOTICES)) {
-            Key key = new Key(pair.names(), met.merge(pair.names(), 1, Integer::sum) - 1);
+        for (int i = 0; i < keys.size(); i++) {
+            Pair pair = pairs.get(i);
+            Key key = keys.get(i);
             // one that is only told of another eye, row or run stays: where it was told of before is behind it
             List<Key> last = gone.getOrDefault(key.kind(), List.of());
             boolean turned = !pair.both()

@@ -9,8 +9,6 @@ import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.NoticeWords;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -96,10 +94,7 @@ public final class TraceReport {
 
     private static String size(double inches, boolean metric) {
         if (metric) {
-            return BigDecimal.valueOf(Length.inches(inches).toMillimeters())
-                    .setScale(3, RoundingMode.HALF_UP)
-                    .stripTrailingZeros()
-                    .toPlainString();
+            return LengthPrinter.millimeters(Length.inches(inches), 3);
         }
         String fraction = LengthPrinter.fraction(Length.inches(inches), 64);
         return fraction.endsWith("+") || fraction.endsWith("-")

@@ -91,6 +91,11 @@ public final class LengthPrinter {
                 .toPlainString();
     }
 
+    /** Millimeters with at most that many places and no zeros behind. */
+    public static String millimeters(Length length, int places) {
+        return trimmed(length.toMillimeters(), places);
+    }
+
     /** The least multiple of the step that is not less; a length within 1e-9 in of a multiple is that multiple. */
     public static Length roundUp(Length length, int denominator) {
         return onStep(length, denominator, RoundingMode.CEILING);

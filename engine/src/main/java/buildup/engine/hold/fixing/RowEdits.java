@@ -87,6 +87,11 @@ public final class RowEdits {
         return new Cure(words, changes);
     }
 
+    /** As {@code , angle -10 degrees}: behind a place, with the sign that a row has. */
+    public static Phrase angled(double degrees) {
+        return Phrase.of(", angle {angle}").with("angle", NailWords.typed(degrees));
+    }
+
     /** Another fastener at another place of its piece, driven as that goes up. */
     Cure replaced(Fixed nail) {
         Fastener.Cut cut = nail.fastening().use();
@@ -96,14 +101,7 @@ public final class RowEdits {
                 .with("use", cut.phrase())
                 .with("out", Figure.length(nail.head().x()))
                 .with("up", Figure.length(nail.head().y()))
-                .with(
-                        "tilt",
-                        tilts
-                                ? Phrase.of(", angle {angle}")
-                                        .with(
-                                                "angle",
-                                                NailWords.typed(nail.fastening().angle()))
-                                : Phrase.of(""));
+                .with("tilt", tilts ? angled(nail.fastening().angle()) : Phrase.of(""));
         List<Change> changes = new ArrayList<>(List.of(
                 use(cut),
                 change("at.out", size(nail.head().x())),

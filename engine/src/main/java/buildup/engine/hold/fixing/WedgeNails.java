@@ -138,11 +138,7 @@ final class WedgeNails {
                 .with("use", shot.cut().phrase())
                 .with("out", out)
                 .with("up", up)
-                .with(
-                        "tilt",
-                        tilts
-                                ? Phrase.of(", angle {angle}").with("angle", NailWords.typed(shot.angle()))
-                                : Phrase.of(""));
+                .with("tilt", tilts ? RowEdits.angled(shot.angle()) : Phrase.of(""));
         List<Change> changes = new ArrayList<>(List.of(
                 Change.last("fastenings", name),
                 new Change(place + "piece", Phrase.of("{piece}").with("piece", piece)),

@@ -1,6 +1,7 @@
 package buildup.engine.hold.support;
 
 import buildup.engine.hold.fixing.Places;
+import buildup.engine.hold.fixing.RowEdits;
 import buildup.engine.hold.nail.Check;
 import buildup.engine.hold.nail.Fastening;
 import buildup.engine.hold.nail.Fixed;
@@ -218,12 +219,10 @@ public final class RowCures {
         return Figure.lineForce(pounds).rounded(Rounding.decimals(1).to(Rounding.Side.DOWN));
     }
 
-    /** As {@code , angle 30 degrees}; nothing for what is driven square to its face. */
+    /** The angle as it is typed, in whole degrees; nothing for what is driven square to its face. */
     private static Phrase tilt(double degrees) {
-        return Math.abs(degrees) < 0.5
-                ? Phrase.of("")
-                : Phrase.of(", angle {angle}")
-                        .with("angle", Figure.angle(degrees).rounded(Rounding.decimals(0)));
+        long whole = Math.round(degrees);
+        return whole == 0 ? Phrase.of("") : RowEdits.angled((double) whole);
     }
 
     /** @param number of the row among those that are put in together */

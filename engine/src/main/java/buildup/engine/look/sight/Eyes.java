@@ -135,7 +135,9 @@ public final class Eyes {
         Set<Integer> seen = new TreeSet<>();
         for (Beyond beyond : section.beyond()) {
             List<Segment> visible = new ArrayList<>();
-            visible(view, beyond.segment(), visible);
+            if (section.body(beyond.body()).trim()) {
+                visible(view, beyond.segment(), visible);
+            }
             if (visible.stream().mapToDouble(Segment::length).sum() > Tolerance.TOUCHING) {
                 seen.add(beyond.body());
             }

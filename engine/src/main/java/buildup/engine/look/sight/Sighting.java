@@ -7,7 +7,7 @@ import java.util.Set;
 /**
  * What one eye sees: one row for each member of the walk and one for each nailer.
  *
- * @param beyond the pieces of which it sees something that is not on the walk
+ * @param beyond the pieces of trim of which it sees something that is not on the walk
  */
 public record Sighting(Eye eye, List<SeenMember> members, Set<Integer> beyond, List<Coverage> coverage) {
     public Sighting {
